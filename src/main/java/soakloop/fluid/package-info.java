@@ -1,0 +1,5 @@
+/** Air and coolant properties. */
+@NullMarked
+package soakloop.fluid;
+
+import org.jspecify.annotations.NullMarked;

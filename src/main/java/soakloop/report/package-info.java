@@ -1,0 +1,5 @@
+/** Charts, HTML, CSV and JSON made from results. */
+@NullMarked
+package soakloop.report;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** What the car does: settle, idle, pull, wait, cruise, replay; inputs as functions of time. */
+@NullMarked
+package soakloop.session;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Many runs, one question each; the smallest study is one run beside its log. */
+@NullMarked
+package soakloop.study;
+
+import org.jspecify.annotations.NullMarked;
