@@ -1,4 +1,7 @@
-/** Units, at the border only; inside everything is SI {@code double}. */
+/**
+ * Units, at the border only; inside everything is SI {@code double}. Also the smallest shared
+ * values.
+ */
 @NullMarked
 package soakloop.quantity;
 

@@ -1,0 +1,70 @@
+package soakloop.log;
+
+import java.util.Optional;
+import soakloop.quantity.Dimension;
+import soakloop.simulate.Channel;
+
+/** What a log's column can mean. */
+public enum Signal {
+  /** Time of the row. */
+  TIME("time", Dimension.TIME, null),
+  /** Engine speed. */
+  ENGINE_SPEED("engine-speed", Dimension.ROTATION, Channel.ENGINE_SPEED),
+  /** Road speed. */
+  ROAD_SPEED("road-speed", Dimension.SPEED, Channel.ROAD_SPEED),
+  /** Manifold gauge pressure after the core. */
+  BOOST("boost", Dimension.GAUGE_PRESSURE, Channel.BOOST),
+  /** Air at the blower inlet. */
+  INLET_AIR("inlet-air", Dimension.TEMPERATURE, Channel.INLET_AIR),
+  /** Air between blower and core. */
+  CORE_AIR_IN("core-air-in", Dimension.TEMPERATURE, Channel.CORE_AIR_IN),
+  /** Charge temperature after the core, as its sensor shows it. */
+  CHARGE_TEMPERATURE("charge-temperature", Dimension.TEMPERATURE, Channel.SENSOR),
+  /** Coolant entering the core. */
+  CORE_COOLANT_IN("core-coolant-in", Dimension.TEMPERATURE, Channel.CORE_COOLANT_IN),
+  /** Coolant leaving the core. */
+  CORE_COOLANT_OUT("core-coolant-out", Dimension.TEMPERATURE, Channel.CORE_COOLANT_OUT),
+  /** Coolant in the reservoir. */
+  RESERVOIR("reservoir", Dimension.TEMPERATURE, Channel.RESERVOIR),
+  /** Engine coolant. */
+  ENGINE_COOLANT("engine-coolant", Dimension.TEMPERATURE, Channel.ENGINE_COOLANT);
+
+  private final String key;
+  private final Dimension dimension;
+  private final Optional<Channel> channel;
+
+  Signal(String key, Dimension dimension, @org.jspecify.annotations.Nullable Channel channel) {
+    this.key = key;
+    this.dimension = dimension;
+    this.channel = Optional.ofNullable(channel);
+  }
+
+  /** Returns the name that a scenario uses for it. */
+  public String key() {
+    return key;
+  }
+
+  /** Returns what it measures. */
+  public Dimension dimension() {
+    return dimension;
+  }
+
+  /** Returns the channel of a trace that it can be laid over. */
+  public Optional<Channel> channel() {
+    return channel;
+  }
+
+  /**
+   * Finds a signal by the name that a scenario uses.
+   *
+   * @param key such as {@code charge-temperature}
+   */
+  public static Optional<Signal> named(String key) {
+    for (Signal signal : values()) {
+      if (signal.key.equals(key)) {
+        return Optional.of(signal);
+      }
+    }
+    return Optional.empty();
+  }
+}

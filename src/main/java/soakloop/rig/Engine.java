@@ -1,0 +1,35 @@
+package soakloop.rig;
+
+import soakloop.quantity.Require;
+
+/**
+ * What of the engine the charge air feels.
+ *
+ * @param displacement swept volume of a full cycle (two turns), m3
+ * @param volumetricEfficiency share of it that fills, 0 to 1.5
+ * @param idleSpeed rev/s
+ * @param idleManifoldPressure absolute, Pa
+ */
+public record Engine(
+    double displacement,
+    double volumetricEfficiency,
+    double idleSpeed,
+    double idleManifoldPressure) {
+  /** Checks the parts. */
+  public Engine {
+    Require.positive("engine displacement", displacement);
+    Require.within("engine volumetric efficiency", volumetricEfficiency, 0.1, 1.5);
+    Require.positive("idle speed", idleSpeed);
+    Require.positive("idle manifold pressure", idleManifoldPressure);
+  }
+
+  /**
+   * Returns the volume that the engine swallows in a second.
+   *
+   * @param speed rev/s
+   * @return m3/s
+   */
+  public double swallowedVolume(double speed) {
+    return volumetricEfficiency * displacement * speed / 2;
+  }
+}

@@ -1,0 +1,48 @@
+package soakloop.rig;
+
+import soakloop.quantity.Require;
+
+/**
+ * A hose or pipe: coolant moving through it as a front, a wall with depth, air around it.
+ *
+ * @param name as the scenario calls it
+ * @param length m
+ * @param bore inner diameter, m
+ * @param wall wall thickness and material
+ * @param outside heat transfer coefficient from the wall to the underhood air, W/(m2 K)
+ * @param cells cells along the coolant, 1 to 400
+ * @param layers layers through the wall, 1 to 50; 0 leaves the wall's heat capacity out
+ */
+public record Hose(
+    String name, double length, double bore, Wall wall, double outside, int cells, int layers)
+    implements LoopElement {
+  /**
+   * A wall.
+   *
+   * @param thickness m
+   * @param conductivity W/(m K)
+   * @param heatCapacity per volume, J/(m3 K)
+   */
+  public record Wall(double thickness, double conductivity, double heatCapacity) {
+    /** Checks the parts. */
+    public Wall {
+      Require.positive("wall thickness", thickness);
+      Require.positive("wall conductivity", conductivity);
+      Require.positive("wall heat capacity", heatCapacity);
+    }
+  }
+
+  /** Checks the parts. */
+  public Hose {
+    Require.positive("hose length", length);
+    Require.positive("hose bore", bore);
+    Require.notNegative("hose outside coefficient", outside);
+    Require.within("hose cells", cells, 1, 400);
+    Require.within("hose wall layers", layers, 0, 50);
+  }
+
+  @Override
+  public double coolantVolume() {
+    return Math.PI / 4 * bore * bore * length;
+  }
+}

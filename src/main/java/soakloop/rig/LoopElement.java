@@ -1,0 +1,10 @@
+package soakloop.rig;
+
+/** One piece of the coolant loop, in the order that the coolant meets it. */
+public sealed interface LoopElement permits Reservoir, Pump, Hose, Core, HeatExchanger {
+  /** Returns the name that the scenario calls it by. */
+  String name();
+
+  /** Returns the coolant it holds, m3. */
+  double coolantVolume();
+}

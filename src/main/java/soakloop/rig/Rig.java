@@ -1,0 +1,28 @@
+package soakloop.rig;
+
+import soakloop.fluid.Coolant;
+import soakloop.quantity.Curve;
+
+/**
+ * All hardware of one car.
+ *
+ * @param coolant what fills the loop
+ * @param engine the engine
+ * @param blower the compressor
+ * @param boost gauge pressure after the core at full load, Pa over engine speed in rev/s
+ * @param plenum plenum and runner metal, tied to the engine coolant
+ * @param sensor the charge temperature sensor
+ * @param loop the coolant loop
+ * @param airflow air through the heat exchangers
+ * @param underhood air around the loop
+ */
+public record Rig(
+    Coolant coolant,
+    Engine engine,
+    Blower blower,
+    Curve boost,
+    DuctMetal plenum,
+    Sensor sensor,
+    Loop loop,
+    Airflow airflow,
+    Underhood underhood) {}

@@ -1,0 +1,64 @@
+package soakloop.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soakloop.log.Log;
+import soakloop.quantity.UnitSystem;
+import soakloop.rig.Day;
+import soakloop.rig.Rig;
+import soakloop.session.Session;
+import soakloop.session.Start;
+
+/**
+ * A checked scenario: everything that a run needs.
+ *
+ * @param name short name, from the file's
+ * @param title shown on top of the report
+ * @param about a sentence or two on what it shows, may be empty
+ * @param units what results are shown in
+ * @param day the day's air
+ * @param rig the hardware
+ * @param start temperatures at the start
+ * @param session what the car does
+ * @param limits what must not be passed
+ * @param logged the logged run beside it, if any
+ * @param values every physical value used, stated or assumed
+ * @param assumed the defaults used, with reasons
+ * @param source the text it came from, from which variants are made
+ */
+public record Scenario(
+    String name,
+    String title,
+    String about,
+    UnitSystem units,
+    Day day,
+    Rig rig,
+    Start start,
+    Session session,
+    Limits limits,
+    Optional<Logged> logged,
+    List<Stated> values,
+    List<Assumed> assumed,
+    Source source) {
+  /**
+   * What must not be passed.
+   *
+   * @param chargeTemperature K, if limited
+   */
+  public record Limits(OptionalDouble chargeTemperature) {}
+
+  /**
+   * A log with its place in time.
+   *
+   * @param log the log
+   * @param startsAt log time at the session's time zero, s
+   */
+  public record Logged(Log log, double startsAt) {}
+
+  /** Copies the lists. */
+  public Scenario {
+    values = List.copyOf(values);
+    assumed = List.copyOf(assumed);
+  }
+}

@@ -1,0 +1,4 @@
+package soakloop.scenario;
+
+/** Placeholder until the document tree exists. */
+public interface Source {}

@@ -1,0 +1,23 @@
+package soakloop.session;
+
+/**
+ * What cools during a phase.
+ *
+ * @param pump whether the coolant pump runs
+ * @param shopFan whether the shop fan runs
+ * @param carFan what the car's fan does
+ */
+public record Cooling(boolean pump, boolean shopFan, Fan carFan) {
+  /** Everything as the rig has it: pump on, shop fan on, car fan by its thermostat. */
+  public static final Cooling ALL = new Cooling(true, true, Fan.AUTO);
+
+  /** What the car's fan does. */
+  public enum Fan {
+    /** Runs. */
+    ON,
+    /** Stands still. */
+    OFF,
+    /** Follows its thermostat; without one, runs while the engine runs. */
+    AUTO
+  }
+}

@@ -1,0 +1,46 @@
+package soakloop.session;
+
+import java.util.OptionalDouble;
+import soakloop.quantity.Require;
+
+/**
+ * One stretch of a session.
+ *
+ * @param name shown to people, such as "pull 2"
+ * @param kind what it is
+ * @param duration s, above zero
+ * @param drive what engine and road do
+ * @param cooling what cools
+ * @param countedAt for a pull, the time from its start at which it is counted, s
+ */
+public record Phase(
+    String name,
+    Kind kind,
+    double duration,
+    Drive drive,
+    Cooling cooling,
+    OptionalDouble countedAt) {
+  /** What a phase is. */
+  public enum Kind {
+    /** Comes to rest before time zero. */
+    SETTLE,
+    /** Idles before or between. */
+    IDLE,
+    /** Full load, counted. */
+    PULL,
+    /** Waits and cools. */
+    WAIT,
+    /** Drives at part load. */
+    CRUISE,
+    /** Follows a log. */
+    REPLAY
+  }
+
+  /** Checks the parts. */
+  public Phase {
+    Require.positive("phase duration", duration);
+    if (countedAt.isPresent()) {
+      Require.within("counted time", countedAt.getAsDouble(), 0, duration);
+    }
+  }
+}

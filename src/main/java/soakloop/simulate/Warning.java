@@ -1,0 +1,26 @@
+package soakloop.simulate;
+
+/**
+ * Something that a reader of the result should know: it was computed, but outside what is well
+ * known.
+ *
+ * @param kind what
+ * @param message in plain words, with the numbers
+ */
+public record Warning(Kind kind, String message) {
+  /** What a warning is about. */
+  public enum Kind {
+    /** Coolant outside the temperatures its property data hold for. */
+    COOLANT_RANGE,
+    /** Coolant colder than its freezing point. */
+    COOLANT_FREEZING,
+    /** Coolant near boiling at the day's pressure. */
+    COOLANT_BOILING,
+    /** A log that does not reach as far as the session. */
+    LOG_SHORT,
+    /** A log without a signal that the comparison or replay would use. */
+    LOG_INCOMPLETE,
+    /** A counted engine speed that a pull never reaches. */
+    NOT_COUNTED
+  }
+}

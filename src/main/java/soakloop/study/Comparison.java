@@ -1,0 +1,47 @@
+package soakloop.study;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import soakloop.log.Log;
+import soakloop.log.Signal;
+
+/**
+ * A logged run laid over a simulated one.
+ *
+ * @param log the log
+ * @param offset log time at the session's time zero, s
+ * @param whole for each compared signal, the misfit over the whole run
+ * @param residuals for each compared signal, modelled less logged at each compared row
+ */
+public record Comparison(
+    Log log, double offset, Map<Signal, Misfit> whole, Map<Signal, List<Residual>> residuals) {
+  /**
+   * One compared reading.
+   *
+   * @param time session time, s
+   * @param logged SI
+   * @param modelled SI
+   */
+  public record Residual(double time, double logged, double modelled) {
+    /** Returns modelled less logged. */
+    public double value() {
+      return modelled - logged;
+    }
+  }
+
+  /** Copies the collections. */
+  public Comparison {
+    whole = Map.copyOf(whole);
+    residuals = Map.copyOf(residuals);
+  }
+
+  /**
+   * Returns the misfit of a signal over the whole run.
+   *
+   * @param signal which
+   */
+  public Optional<Misfit> misfit(Signal signal) {
+    return Optional.ofNullable(whole.get(signal));
+  }
+}

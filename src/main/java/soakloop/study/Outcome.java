@@ -1,0 +1,29 @@
+package soakloop.study;
+
+import java.util.List;
+import java.util.Optional;
+import soakloop.scenario.Scenario;
+import soakloop.simulate.Trace;
+import soakloop.simulate.Warning;
+
+/**
+ * The answer of one run.
+ *
+ * @param scenario what was run
+ * @param trace what happened
+ * @param pulls in order
+ * @param comparison the log beside it, where there is one
+ * @param warnings what a reader should know
+ */
+public record Outcome(
+    Scenario scenario,
+    Trace trace,
+    List<PullResult> pulls,
+    Optional<Comparison> comparison,
+    List<Warning> warnings) {
+  /** Copies the lists. */
+  public Outcome {
+    pulls = List.copyOf(pulls);
+    warnings = List.copyOf(warnings);
+  }
+}
