@@ -14,17 +14,28 @@ import java.util.Arrays;
 final class MeshExchanger {
 
   /**
+   * A film whose conductance grows with a power of the flow.
+   *
+   * @param conductance whole exchanger at the reference flow [W/K]
+   * @param reference reference flow, air [kg/s], coolant [m3/s]
+   * @param exponent growth with flow [-]
+   */
+  record Film(double conductance, double reference, double exponent) {
+
+    /** Conductance at a flow [W/K]. */
+    double at(double flow) {
+      return conductance * StrictMath.pow(flow / reference, exponent);
+    }
+  }
+
+  /**
    * What the exchanger is.
    *
    * @param along cells along the coolant path [-]
    * @param depth cells through the air's depth [-], a multiple of passes
    * @param passes coolant passes through the depth [-]
-   * @param airFilm air-side film conductance, whole exchanger at the reference [W/K]
-   * @param airReference air flow of the reference [kg/s]
-   * @param airExponent growth of the air film with air flow [-]
-   * @param coolantFilm coolant-side film conductance at the reference [W/K]
-   * @param coolantReference coolant flow of the reference [m3/s]
-   * @param coolantExponent growth of the coolant film with coolant flow [-]
+   * @param air film on the air side
+   * @param coolant film on the coolant side
    * @param metalCapacity heat capacity of the metal [J/K]
    * @param coolantVolume coolant inside [m3]
    * @param unevenness half the spread of the air flow over the face, as a fraction of its mean [-]
@@ -33,59 +44,23 @@ final class MeshExchanger {
       int along,
       int depth,
       int passes,
-      double airFilm,
-      double airReference,
-      double airExponent,
-      double coolantFilm,
-      double coolantReference,
-      double coolantExponent,
+      Film air,
+      Film coolant,
       double metalCapacity,
       double coolantVolume,
       double unevenness) {
 
     Shape {
       if (!(along > 1 && depth > 1 && passes >= 1) || depth % passes != 0) {
-        throw new IllegalArgumentException("mesh " + along + " x " + depth + ", " + passes);
+        throw new IllegalArgumentException(
+            "mesh of " + along + " x " + depth + " cells for " + passes + " passes");
       }
-    }
-
-    /**
-     * Splits an overall conductance into films.
-     *
-     * @param conductance overall conductance at the reference [W/K]
-     * @param airShare share of the resistance on the air side [-]
-     */
-    Shape withConductance(double conductance, double airShare) {
-      return new Shape(
-          along,
-          depth,
-          passes,
-          conductance / airShare,
-          airReference,
-          airExponent,
-          conductance / (1 - airShare),
-          coolantReference,
-          coolantExponent,
-          metalCapacity,
-          coolantVolume,
-          unevenness);
     }
 
     /** The same exchanger on another mesh. */
     Shape withMesh(int newAlong, int newDepth) {
       return new Shape(
-          newAlong,
-          newDepth,
-          passes,
-          airFilm,
-          airReference,
-          airExponent,
-          coolantFilm,
-          coolantReference,
-          coolantExponent,
-          metalCapacity,
-          coolantVolume,
-          unevenness);
+          newAlong, newDepth, passes, air, coolant, metalCapacity, coolantVolume, unevenness);
     }
   }
 
@@ -117,7 +92,7 @@ final class MeshExchanger {
       // One whole wave over the face: the mean stays 1.
       share[i] = 1 + shape.unevenness * StrictMath.cos(2 * Math.PI * (i + 0.5) / n);
       for (int j = 0; j < d; j++) {
-        filmOverFlow[i * d + j] = StrictMath.pow(share[i], shape.airExponent - 1) * entrance(j);
+        filmOverFlow[i * d + j] = StrictMath.pow(share[i], shape.air.exponent() - 1) * entrance(j);
       }
     }
   }
@@ -161,10 +136,7 @@ final class MeshExchanger {
       double coolantIn,
       double thinness) {
     double taken = marchAir(air, airHeatCapacity, airIn);
-    double film =
-        shape.coolantFilm
-            * StrictMath.pow(flow / shape.coolantReference, shape.coolantExponent)
-            * StrictMath.pow(thinness, 0.25);
+    double film = shape.coolant.at(flow) * StrictMath.pow(thinness, 0.25);
     stepCoolant(dt, flow, coolantIn, film / (shape.along * shape.depth));
     return taken;
   }
@@ -173,10 +145,7 @@ final class MeshExchanger {
     int n = shape.along;
     int d = shape.depth;
     double capacity = air * airHeatCapacity;
-    double base =
-        shape.airFilm
-            * StrictMath.pow(air / shape.airReference, shape.airExponent)
-            / (capacity * d);
+    double base = shape.air.at(air) / (capacity * d);
     double taken = 0;
     double mixed = 0;
     for (int i = 0; i < n; i++) {

@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import soakloop.invented.MeshExchanger.Film;
 import soakloop.invented.TruthCar.Mesh;
 
 /** The generator's parts against exact solutions, and its mesh and step against finer ones. */
@@ -29,9 +30,17 @@ class TruthModelTest {
     double cp = 1000;
     double coolantPerVolume = 4e6;
     double flow = capacity / ratio / coolantPerVolume;
+    double film = ntu * capacity;
     MeshExchanger.Shape shape =
-        new MeshExchanger.Shape(48, 48, 1, 1, capacity / cp, 0.6, 1, flow, 0.6, 2000, 0.4e-3, 0)
-            .withConductance(ntu * capacity, 0.6);
+        new MeshExchanger.Shape(
+            48,
+            48,
+            1,
+            new Film(film / 0.6, capacity / cp, 0.6),
+            new Film(film / 0.4, flow, 0.6),
+            2000,
+            0.4e-3,
+            0);
     MeshExchanger mesh = new MeshExchanger(shape, coolantPerVolume, 0);
     double taken = 0;
     for (int n = 0; n < 20_000; n++) {
