@@ -38,10 +38,10 @@ final class LoopModel implements OrdinaryDifferentialEquation {
   private final AirPath air;
   private final Ledger ledger;
   private final Moment moment = new Moment();
-  private CoreCells core;
-  private int coreAt;
-  private int pumpAt;
-  private int pumpState;
+  private final CoreCells core;
+  private final int coreAt;
+  private final int pumpAt;
+  private final int pumpState;
 
   // What holds for the running phase.
   private Drive drive = new Drive.EngineOff();
@@ -62,6 +62,10 @@ final class LoopModel implements OrdinaryDifferentialEquation {
     for (LoopElement element : rig.loop().elements()) {
       loop.add(compile(element, density, airDensity));
     }
+    this.coreAt = first(Core.class);
+    this.core = (CoreCells) loop.get(coreAt);
+    this.pumpAt = first(Pump.class);
+    this.pumpState = ((MixedCell) loop.get(pumpAt)).index();
     this.air = new AirPath(rig, day, layout);
     this.ledger = new Ledger(layout);
   }
@@ -72,18 +76,13 @@ final class LoopModel implements OrdinaryDifferentialEquation {
       return MixedCell.reservoir(coolant, layout, mass, r.surroundings());
     }
     if (element instanceof Pump) {
-      MixedCell cell = MixedCell.pump(coolant, layout, mass);
-      pumpAt = loop.size();
-      pumpState = cell.index();
-      return cell;
+      return MixedCell.pump(coolant, layout, mass);
     }
     if (element instanceof Hose h) {
       return new HoseCells(h, coolant, layout, density);
     }
     if (element instanceof Core c) {
-      coreAt = loop.size();
-      core = new CoreCells(new ExchangerCells(c.exchanger(), coolant, layout, density), coolant);
-      return core;
+      return new CoreCells(new ExchangerCells(c.exchanger(), coolant, layout, density), coolant);
     }
     HeatExchanger x = (HeatExchanger) element;
     return new HeatExchangerCells(
@@ -222,7 +221,7 @@ final class LoopModel implements OrdinaryDifferentialEquation {
   }
 
   /** Returns the place in the loop of the first element of a kind; -1 if there is none. */
-  int first(Class<? extends LoopElement> kind) {
+  final int first(Class<? extends LoopElement> kind) {
     List<LoopElement> elements = rig.loop().elements();
     for (int i = 0; i < elements.size(); i++) {
       if (kind.isInstance(elements.get(i))) {
