@@ -17,8 +17,8 @@ import org.hipparchus.special.Erf;
  * for many transfer units, where the terms of the series would underflow.
  *
  * <p>Source: J. L. Mason, Heat transfer in crossflow, Proc. 2nd U.S. National Congress of Applied
- * Mechanics, 1954, p. 801 (series as given by Shah and Sekulic, 2003; the paper was not seen). The
- * Poisson reading and the limit are derived here.
+ * Mechanics, 1954, p. 801 (attribution and series from secondary sources, the paper was not seen).
+ * The Poisson reading and the limit are derived here.
  */
 final class UnmixedCrossflow {
   /** Above this many transfer units the limit is used: exp(-N) is still far from underflow. */
