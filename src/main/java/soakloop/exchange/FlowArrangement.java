@@ -87,12 +87,15 @@ public enum FlowArrangement {
    */
   private static final double NEGLIGIBLE = 1e-17;
 
+  /** Below this the effectiveness is the number of transfer units to the last digit. */
+  private static final double FEW_UNITS = 1e-25;
+
   /**
    * Effectiveness of one pass.
    *
    * <p>Valid: any finite {@code ntu} of 0 or more, 0 &lt;= {@code capacityRatio} &lt;= 1. At zero
-   * capacity ratio every arrangement gives 1 - exp(-ntu). Accuracy: relative error below 1e-12 (for
-   * {@link #CROSS_UNMIXED} up to 500 transfer units, 1e-6 of the whole beyond). Allocates nothing.
+   * capacity ratio every arrangement gives 1 - exp(-ntu). Accuracy: relative error below 1e-12;
+   * {@link #CROSS_UNMIXED} beyond 500 transfer units: absolute error below 2e-9. Allocates nothing.
    *
    * @param ntu number of transfer units, UA / Cmin [-], 0 or more
    * @param capacityRatio Cmin / Cmax [-], 0 to 1
@@ -108,8 +111,8 @@ public enum FlowArrangement {
     if (!(capacityRatio >= 0 && capacityRatio <= 1)) {
       throw new IllegalArgumentException("capacity ratio must lie in 0 to 1, not " + capacityRatio);
     }
-    if (ntu == 0) {
-      return 0;
+    if (ntu < FEW_UNITS) {
+      return ntu;
     }
     if (capacityRatio * Math.max(ntu, 1) < NEGLIGIBLE) {
       return -Math.expm1(-ntu);

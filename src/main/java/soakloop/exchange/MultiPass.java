@@ -10,8 +10,8 @@ public final class MultiPass {
    * <p>Equation: r = ((1 - e C) / (1 - e))^n, eps = (r - 1) / (r - C); at C = 1 eps = n e / (1 + (n
    * - 1) e).
    *
-   * <p>Source: R. K. Shah, D. P. Sekulic, Fundamentals of Heat Exchanger Design, Wiley, 2003,
-   * section 3.6; Incropera and DeWitt, table 11.3 (n shell passes).
+   * <p>Source: R. K. Shah, D. P. Sekulic, Fundamentals of Heat Exchanger Design, Wiley, 2003;
+   * Incropera and DeWitt, table 11.3 (n shell passes).
    *
    * @param passEffectiveness effectiveness of one pass [-], 0 to 1
    * @param passes number of passes, 1 or more

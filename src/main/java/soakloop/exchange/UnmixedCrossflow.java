@@ -17,8 +17,8 @@ import org.hipparchus.special.Erf;
  * for many transfer units, where the terms of the series would underflow.
  *
  * <p>Source: J. L. Mason, Heat transfer in crossflow, Proc. 2nd U.S. National Congress of Applied
- * Mechanics, 1954, p. 801 (series as given by Shah and Sekulic, 2003; the paper was not seen). The
- * Poisson reading and the limit are derived here.
+ * Mechanics, 1954, p. 801 (attribution and series from secondary sources, the paper was not seen).
+ * The Poisson reading and the limit are derived here.
  */
 final class UnmixedCrossflow {
   /** Above this many transfer units the limit is used: exp(-N) is still far from underflow. */
@@ -27,13 +27,13 @@ final class UnmixedCrossflow {
   /** Relative size of the terms left out. */
   private static final double NEGLIGIBLE = 1e-18;
 
+  /** Standard deviations past which the normal tail is below one rounding. */
+  private static final double FAR_TAIL = 10;
+
   private UnmixedCrossflow() {}
 
-  /** Effectiveness for ntu &gt; 0 and ratio &gt; 0; the caller has checked both. */
+  /** Effectiveness for ntu and ratio whose product does not underflow; the caller sees to that. */
   static double effectiveness(double ntu, double ratio) {
-    if (ntu < NEGLIGIBLE) {
-      return ntu;
-    }
     return ntu > SERIES_LIMIT ? manyUnits(ntu, ratio) : series(ntu, ratio);
   }
 
@@ -69,15 +69,18 @@ final class UnmixedCrossflow {
    * Poisson variables, of mean m = C N - N and variance v = C N + N.
    *
    * <p>Normal distribution with the first correction for skewness, kurtosis and whole steps
-   * (Edgeworth and Euler-Maclaurin; absolute error below 1e-9), z = -m / sqrt(v), p and q the
+   * (Edgeworth and Euler-Maclaurin; absolute error below 2e-9), z = -m / sqrt(v), p and q the
    * normal density and upper tail: E max(Z, 0) = sqrt(v) p(z) + m q(z) - p(z) (1 + z^2) / (8
    * sqrt(v)).
    */
   private static double manyUnits(double ntu, double ratio) {
     double small = ratio * ntu;
     double mean = -(1 - ratio) * ntu;
-    double deviation = Math.sqrt(small + ntu);
+    double deviation = Math.sqrt(ntu) * Math.sqrt(1 + ratio);
     double z = -mean / deviation;
+    if (z > FAR_TAIL) {
+      return 1;
+    }
     double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
     double tail = Erf.erfc(z / Math.sqrt(2)) / 2;
     double excess = deviation * density + mean * tail - density * (1 + z * z) / (8 * deviation);
