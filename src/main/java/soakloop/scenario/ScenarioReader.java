@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import soakloop.quantity.UnitSystem;
 import soakloop.rig.Day;
 import soakloop.rig.Rig;
+import soakloop.session.Drive;
 import soakloop.session.Phase;
 import soakloop.session.Session;
 import soakloop.session.Start;
@@ -89,6 +90,7 @@ public final class ScenarioReader {
     if (phases.isEmpty()) {
       throw new IllegalArgumentException("the session has no steps");
     }
+    Session session = new Session(phases);
     return new Scenario(
         source.name(),
         title.orElse(source.name()),
@@ -97,12 +99,29 @@ public final class ScenarioReader {
         day,
         rig,
         start,
-        new Session(phases),
+        session,
         new Scenario.Limits(charge),
-        logged,
+        logged.map(l -> placed(l, session, root)),
         context.values(),
         context.assumed(),
         source);
+  }
+
+  /** Returns the log in its place in time: a replay says itself where it begins. */
+  private static Scenario.Logged placed(Scenario.Logged logged, Session session, In root) {
+    double time = session.startTime();
+    for (Phase phase : session.phases()) {
+      if (phase.drive() instanceof Drive.Replay replay) {
+        double startsAt = replay.from() - time;
+        In in = root.section("log");
+        if (in.has("starts-at") && Math.abs(logged.startsAt() - startsAt) > 1e-6) {
+          in.problem("starts-at", "must agree with the replay, which makes it " + startsAt + " s");
+        }
+        return new Scenario.Logged(logged.log(), startsAt);
+      }
+      time += phase.duration();
+    }
+    return logged;
   }
 
   private static Day day(In root) {
