@@ -161,7 +161,7 @@ final class LoopReader {
 
   private PressureLoss resistance() {
     In in = root.section("plumbing");
-    boolean used = in.present() || root.has("pump") && root.section("pump").has("curve");
+    boolean used = in.present() || (root.has("pump") && root.section("pump").has("curve"));
     if (!used) {
       return Fallbacks.loop().resistance();
     }

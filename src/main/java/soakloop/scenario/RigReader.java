@@ -195,7 +195,13 @@ final class RigReader {
       }
     }
     Airflow airflow =
-        new Airflow(shop, car, in.number("road-share"), in.number("still-air"), bySwitch);
+        new Airflow(
+            shop,
+            car,
+            in.number("road-share"),
+            in.number("still-air"),
+            in.number("inlet-rise"),
+            bySwitch);
     in.done();
     return airflow;
   }

@@ -9,12 +9,15 @@ final class HeatExchangerCells implements LoopCells {
   private final Coolant coolant;
   private final double faceArea;
   private final double airDensity;
+  private final double inletRise;
 
-  HeatExchangerCells(ExchangerCells cells, Coolant coolant, double faceArea, double airDensity) {
+  HeatExchangerCells(
+      ExchangerCells cells, Coolant coolant, double faceArea, double airDensity, double inletRise) {
     this.cells = cells;
     this.coolant = coolant;
     this.faceArea = faceArea;
     this.airDensity = airDensity;
+    this.inletRise = inletRise;
   }
 
   @Override
@@ -22,7 +25,7 @@ final class HeatExchangerCells implements LoopCells {
     double air = airDensity * faceArea * m.faceSpeed;
     double airRate = air * Air.heatCapacity(m.day);
     cells.flows(air, airRate, m.coolantFlow, References.coolantRate(coolant, m.coolantFlow));
-    cells.passAir(y, m.day, airRate);
+    cells.passAir(y, m.day + inletRise, airRate);
     m.heatAmbient -= cells.heat();
     cells.passCoolant(y, dy, m);
   }

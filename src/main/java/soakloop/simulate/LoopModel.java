@@ -89,7 +89,8 @@ final class LoopModel implements OrdinaryDifferentialEquation {
         new ExchangerCells(x.exchanger(), coolant, layout, density),
         coolant,
         x.faceArea(),
-        airDensity);
+        airDensity,
+        rig.airflow().inletRise());
   }
 
   /** Takes up a phase: its drive, its cooling, and coefficients at the state it starts from. */
