@@ -18,12 +18,14 @@ final class CellReader {
   private final Signal signal;
   private final Unit unit;
   private final Problems problems;
+  private final PlausibleRange range;
 
   CellReader(String header, Signal signal, Unit unit, Problems problems) {
     this.header = header;
     this.signal = signal;
     this.unit = unit;
     this.problems = problems;
+    this.range = PlausibleRange.of(signal.dimension());
   }
 
   /** Returns whether a cell says that there is no value. */
@@ -49,7 +51,6 @@ final class CellReader {
       return Double.NaN;
     }
     double si = unit.toSi(Double.parseDouble(cell));
-    PlausibleRange range = PlausibleRange.of(signal.dimension());
     if (!range.contains(si)) {
       problems.addCell(
           row, header, "`" + cell + "` " + unit.symbol() + " is " + range.outside(si, unit));

@@ -181,7 +181,9 @@ final class ColumnMatcher {
               + found.stream()
                   .map(i -> "`" + headers.get(i).text() + "`")
                   .collect(Collectors.joining(", "))
-              + "; name the one to use in the scenario");
+              + "; write `"
+              + signal.key()
+              + ": \"...\"` in the scenario under log, columns, to choose one");
       return;
     }
     int index = found.get(0);
@@ -210,11 +212,17 @@ final class ColumnMatcher {
     }
     problems.addColumn(
         header.text(),
-        "has no unit; say it in the header, as `"
+        "has no unit; head it `"
             + header.name()
             + " ["
             + example(dimension)
-            + "]`, or in the scenario; allowed: "
+            + "]`, or write `"
+            + signal.key()
+            + ": {name: \""
+            + header.text()
+            + "\", unit: "
+            + example(dimension)
+            + "}` in the scenario under log, columns; allowed: "
             + dimension.allowed());
     return Optional.empty();
   }

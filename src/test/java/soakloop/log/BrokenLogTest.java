@@ -92,12 +92,12 @@ class BrokenLogTest {
                 + " run with times that rise from row to row"),
         Arguments.of(
             "Time,RPM\n0,900\n1,900\n",
-            "column `Time`: has no unit; say it in the header, as `Time [s]`, or in the scenario;"
-                + " allowed: s, ms, min or h"),
+            "column `Time`: has no unit; head it `Time [s]`, or write `time: {name: \"Time\", unit: s}`"
+                + " in the scenario under log, columns; allowed: s, ms, min or h"),
         Arguments.of(
             "Time [s],IAT2\n0,20\n1,20\n",
-            "column `IAT2`: has no unit; say it in the header, as `IAT2 [degC]`, or in the"
-                + " scenario; allowed: "
+            "column `IAT2`: has no unit; head it `IAT2 [degC]`, or write `charge-temperature: {name:"
+                + " \"IAT2\", unit: degC}` in the scenario under log, columns; allowed: "
                 + TEMPERATURES),
         Arguments.of(
             "Time [s],IAT2 [grads]\n0,20\n1,20\n",
@@ -108,8 +108,8 @@ class BrokenLogTest {
             "column `Time [kPa]`: has the unit `kPa`; allowed for time: s, ms, min or h"),
         Arguments.of(
             "Time [s],IAT2 [degC],Charge temp [degC]\n0,20,20\n1,20,20\n",
-            "has 2 columns for charge-temperature: `IAT2 [degC]`, `Charge temp [degC]`; name the"
-                + " one to use in the scenario"),
+            "has 2 columns for charge-temperature: `IAT2 [degC]`, `Charge temp [degC]`; write"
+                + " `charge-temperature: \"...\"` in the scenario under log, columns, to choose one"),
         Arguments.of(
             "RPM,IAT2 [degC]\n900,20\n900,20\n",
             "has no time column; head it `Time [s]` or name it in the scenario; its columns are"
@@ -230,8 +230,8 @@ class BrokenLogTest {
   void saysSeveralProblemsAtOnce() throws Exception {
     assertEquals(
         List.of(
-            "column `IAT2`: has no unit; say it in the header, as `IAT2 [degC]`, or in the"
-                + " scenario; allowed: "
+            "column `IAT2`: has no unit; head it `IAT2 [degC]`, or write `charge-temperature: {name:"
+                + " \"IAT2\", unit: degC}` in the scenario under log, columns; allowed: "
                 + TEMPERATURES,
             "row 4: has 4 cells, but the header has 3 (parted by semicolon)",
             "row 3, column `RPM`: `fast` is not a number; allowed: a number such as 41.5, and where"
