@@ -10,6 +10,7 @@ import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Thermostat;
+import soakloop.session.Drive;
 import soakloop.session.Phase;
 import soakloop.simulate.Trace.Event;
 
@@ -120,7 +121,9 @@ public final class Simulation {
         new DormandPrince54Integrator(MIN_STEP, MAX_STEP, absolute, relative);
     integrator.setInitialStepSize(Math.min(0.01, phase.duration() / 2));
     integrator.addStepHandler(recorder);
-    addLimit(integrator);
+    if (!(phase.drive() instanceof Drive.EngineOff)) {
+      addLimit(integrator);
+    }
     addThermostat(integrator);
     return integrator;
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.log.Signal;
 import soakloop.scenario.Scenario;
+import soakloop.session.Drive;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
 
@@ -52,6 +53,7 @@ public final class PullResults {
     for (int i = 0; i < pulls.size(); i++) {
       Trace.Span pull = pulls.get(i);
       double next = i + 1 < pulls.size() ? pulls.get(i + 1).start() : trace.time(trace.size() - 1);
+      next = Math.min(next, engineStops(trace, pull.end()));
       all.add(
           results.read(
               pull,
@@ -59,6 +61,15 @@ public final class PullResults {
               logged));
     }
     return List.copyOf(all);
+  }
+
+  /** Returns when the engine is next switched off: what a soaked sensor shows then is no charge. */
+  private static double engineStops(Trace trace, double after) {
+    return trace.spans().stream()
+        .filter(span -> span.start() >= after && span.phase().drive() instanceof Drive.EngineOff)
+        .mapToDouble(Trace.Span::start)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   private PullResult read(Trace.Span pull, Window window, Optional<Scenario.Logged> logged) {
