@@ -1,0 +1,76 @@
+package soakloop.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import soakloop.log.Signal;
+import soakloop.quantity.Dimension;
+import soakloop.simulate.Channel;
+import soakloop.study.Outcome;
+
+/**
+ * The charge temperature over the session, with what the log says and the difference below.
+ *
+ * @param outcome what is drawn
+ * @param display how numbers are shown
+ */
+record ChargeOverTime(Outcome outcome, Display display) implements Chart {
+  @Override
+  public String name() {
+    return NAMES.get(0);
+  }
+
+  @Override
+  public String title() {
+    return "Charge temperature over the session";
+  }
+
+  @Override
+  public String caption() {
+    String caption =
+        "The sensor lags the air: the thin line is the charge itself, the thick one what the sensor"
+            + " shows of it.";
+    if (!outcome.pulls().isEmpty()) {
+      caption += " Pulls are shaded.";
+    }
+    if (hasLog()) {
+      caption += " Dots are logged. Below: modelled less logged; above zero the model reads hot.";
+    }
+    return caption;
+  }
+
+  @Override
+  public Figure figure(ChartStyle plain) {
+    ChartStyle style = hasLog() ? plain.tall(1.25) : plain;
+    ChartKit kit = new ChartKit(outcome, display);
+    NumberAxis level = Axes.time(style, kit.time());
+    String label = style.narrow() ? "Charge" : "Charge temperature";
+    PanelBuilder above = new PanelBuilder(style, level, label + kit.in(Dimension.TEMPERATURE));
+    kit.shadePulls(above, true);
+    above.line("charge air", kit.line(Channel.CHARGE), Palette.WARM, 1.3f);
+    above.line("sensor", kit.line(Channel.SENSOR), Palette.HOT, 2.6f);
+    double[][] logged = kit.logged(Signal.CHARGE_TEMPERATURE, style);
+    if (logged[0].length > 0) {
+      above.points("logged", logged, Palette.INK, 2.8).ending("logged", logged, Palette.INK);
+    }
+    kit.drawLimit(above);
+    List<Panel> panels = new ArrayList<>();
+    panels.add(above.build(3, kit.degrees(10)));
+    if (hasLog()) {
+      String difference =
+          (style.narrow() ? "Error" : "Model less log") + kit.in(Dimension.TEMPERATURE_DIFFERENCE);
+      PanelBuilder below = new PanelBuilder(style, level, difference);
+      kit.shadePulls(below, false);
+      below.points("", kit.residuals(Signal.CHARGE_TEMPERATURE, style), Palette.INK, 2.8).zero();
+      panels.add(below.build(1, kit.degrees(4)));
+    }
+    return new Figure(style, title(), outcome.scenario().title(), level, panels);
+  }
+
+  private boolean hasLog() {
+    return outcome
+        .comparison()
+        .filter(c -> !c.residuals().getOrDefault(Signal.CHARGE_TEMPERATURE, List.of()).isEmpty())
+        .isPresent();
+  }
+}

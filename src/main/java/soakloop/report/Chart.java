@@ -1,0 +1,44 @@
+package soakloop.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import soakloop.study.Outcome;
+
+/** A chart of an outcome, drawn anew for every use. */
+sealed interface Chart permits ChargeOverTime, CoolantOverTime, ChargeOverSpeed, Creep, HeatMoved {
+  /** Every name that a chart's file can have. */
+  List<String> NAMES =
+      List.of(
+          "charge-over-time",
+          "coolant-over-time",
+          "charge-over-speed",
+          "pull-by-pull",
+          "heat-moved");
+
+  /** Returns the name of its file, without the ending. */
+  String name();
+
+  /** Returns what it shows. */
+  String title();
+
+  /** Returns how to read it. */
+  String caption();
+
+  /** Makes the drawing. */
+  Figure figure(ChartStyle style);
+
+  /** Returns the charts that an outcome has something for, in the order they are read. */
+  static List<Chart> all(Outcome outcome, Display display) {
+    List<Chart> charts = new ArrayList<>();
+    charts.add(new ChargeOverTime(outcome, display));
+    if (outcome.pulls().size() > 1) {
+      charts.add(new Creep(outcome, display));
+    }
+    if (!outcome.pulls().isEmpty()) {
+      charts.add(new ChargeOverSpeed(outcome, display));
+    }
+    charts.add(new CoolantOverTime(outcome, display));
+    charts.add(new HeatMoved(outcome, display));
+    return charts;
+  }
+}

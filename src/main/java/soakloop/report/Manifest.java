@@ -1,0 +1,93 @@
+package soakloop.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The list of files that soakloop wrote in a folder, with what each then held: a hidden file of
+ * lines {@code SHA-256 of the content, two spaces, name} below a first line that marks it.
+ *
+ * @param hashes for each name, the SHA-256 in hexadecimal
+ */
+record Manifest(Map<String, String> hashes) {
+  /** Its file name. */
+  static final String NAME = ".soakloop";
+
+  private static final String MARK = "# files written by soakloop";
+  private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  ([A-Za-z0-9.-]+)");
+
+  Manifest {
+    hashes = Map.copyOf(hashes);
+  }
+
+  /** Returns the manifest of new contents. */
+  static Manifest of(Map<String, byte[]> contents) {
+    Map<String, String> hashes = new LinkedHashMap<>();
+    contents.forEach((name, bytes) -> hashes.put(name, hash(bytes)));
+    return new Manifest(hashes);
+  }
+
+  /**
+   * Reads a folder's manifest; without one, or with a file of that name that is none, nothing
+   * counts as written by soakloop.
+   */
+  static Manifest read(Path folder) throws IOException {
+    Path file = folder.resolve(NAME);
+    Map<String, String> hashes = new LinkedHashMap<>();
+    if (isManifest(file)) {
+      for (String line : Files.readString(file).lines().toList()) {
+        Matcher matcher = LINE.matcher(line);
+        if (matcher.matches()) {
+          hashes.put(matcher.group(2), matcher.group(1));
+        }
+      }
+    }
+    return new Manifest(hashes);
+  }
+
+  /** Returns whether a file is a manifest. */
+  static boolean isManifest(Path file) throws IOException {
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    byte[] mark = MARK.getBytes(StandardCharsets.UTF_8);
+    try (var in = Files.newInputStream(file)) {
+      return java.util.Arrays.equals(in.readNBytes(mark.length), mark);
+    }
+  }
+
+  /** Returns whether a file of the folder is as soakloop left it. */
+  boolean isOurs(Path file) throws IOException {
+    String hash = hashes.get(file.getFileName().toString());
+    return hash != null
+        && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+        && hash.equals(hash(Files.readAllBytes(file)));
+  }
+
+  /** Returns the file's content. */
+  byte[] content() {
+    StringBuilder text = new StringBuilder(MARK).append('\n');
+    hashes.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(e -> text.append(e.getValue()).append("  ").append(e.getKey()).append('\n'));
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String hash(byte[] content) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

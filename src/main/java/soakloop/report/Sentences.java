@@ -1,0 +1,176 @@
+package soakloop.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soakloop.log.Signal;
+import soakloop.simulate.Channel;
+import soakloop.simulate.EnergyLedger;
+import soakloop.simulate.Trace;
+import soakloop.study.Misfit;
+import soakloop.study.Outcome;
+import soakloop.study.PullResult;
+
+/**
+ * The single sentences of an answer.
+ *
+ * @param outcome what they are about
+ * @param display how numbers are shown
+ */
+record Sentences(Outcome outcome, Display display) {
+  /** RMS up to which a model follows a log closely, K: about what sensor and rounding leave. */
+  private static final double CLOSE = 2;
+
+  /** RMS up to which it follows fairly, K; our own yardstick. */
+  private static final double FAIR = 5;
+
+  /** Returns the engine speed a pull is counted at, in brackets after a space. */
+  String speed(PullResult pull) {
+    return pull.countedTo() > 0 ? " (" + display.speed(pull.countedTo()) + ")" : "";
+  }
+
+  String onePull(PullResult pull) {
+    double above =
+        pull.sensor().end() - outcome.trace().at(Channel.CORE_COOLANT_IN, pull.countedAt());
+    String beside = display.difference(above) + (above >= 0 ? " above" : " below");
+    return Display.sentenceStart(pull.name())
+        + " starts at "
+        + display.temperature(pull.sensor().start())
+        + " on the sensor and ends at "
+        + display.temperature(pull.sensor().end())
+        + speed(pull)
+        + ", "
+        + beside
+        + " the coolant entering the core.";
+  }
+
+  String lastAgainstFirst(PullResult first, PullResult last) {
+    double creep = last.sensor().end() - first.sensor().end();
+    String size = display.difference(creep);
+    String against =
+        size.startsWith("0 ")
+            ? "the same as " + first.name()
+            : size + (creep > 0 ? " above " : " below ") + first.name();
+    return Display.sentenceStart(last.name())
+        + " ends at "
+        + display.temperature(last.sensor().end())
+        + " on the sensor"
+        + speed(last)
+        + ", "
+        + against
+        + ".";
+  }
+
+  String withoutPulls() {
+    Trace trace = outcome.trace();
+    TimeScale time = TimeScale.of(trace);
+    return "In "
+        + Display.duration(time.to() - time.from())
+        + " the charge sensor goes from "
+        + fromTo(Channel.SENSOR, time)
+        + ", the coolant entering the core from "
+        + fromTo(Channel.CORE_COOLANT_IN, time)
+        + ".";
+  }
+
+  Optional<String> limit() {
+    OptionalDouble limit = outcome.scenario().limits().chargeTemperature();
+    if (limit.isEmpty()) {
+      return Optional.empty();
+    }
+    OverLimit over = OverLimit.of(outcome.trace(), limit.getAsDouble());
+    String name = "The limit of " + display.temperature(limit.getAsDouble());
+    if (!over.happens()) {
+      return Optional.of(
+          name + " is never passed: the sensor peaks at " + display.temperature(over.peak()) + ".");
+    }
+    return Optional.of(
+        name
+            + " is first passed "
+            + when(over.first())
+            + "; the sensor is above it for "
+            + Display.duration(over.seconds())
+            + " in all and peaks at "
+            + display.temperature(over.peak())
+            + ".");
+  }
+
+  String heat() {
+    EnergyLedger energy = outcome.trace().energy();
+    double in = energy.gained() + energy.toAmbient();
+    double held = energy.stored();
+    return display.heat(in)
+        + " comes in ("
+        + display.heat(energy.fromChargeToCore())
+        + " of it from the charge air in the core), "
+        + display.heat(energy.toAmbient())
+        + " goes out to the outside air; coolant and metal end up holding "
+        + display.heat(Math.abs(held))
+        + (held >= 0 ? " more" : " less")
+        + " than at the start.";
+  }
+
+  /** Says how well the model follows the logged charge temperature, if there is any. */
+  Optional<String> agreement() {
+    Optional<Misfit> misfit =
+        outcome.comparison().flatMap(c -> c.misfit(Signal.CHARGE_TEMPERATURE));
+    return misfit.map(m -> agreement(m) + loggedCreep().orElse("") + ".");
+  }
+
+  private String agreement(Misfit misfit) {
+    String how =
+        misfit.rms() <= CLOSE
+            ? "The model follows the logged sensor closely"
+            : misfit.rms() <= FAIR
+                ? "The model follows the logged sensor fairly"
+                : "The model does not follow the logged sensor well, so lean on its differences more"
+                    + " than on its temperatures";
+    String bias = display.fineSize(misfit.bias());
+    return how
+        + ": typically "
+        + display.fineSize(misfit.rms())
+        + " off"
+        + (bias.startsWith("0.0 ")
+            ? ", neither high nor low on average"
+            : ", " + bias + (misfit.bias() > 0 ? " high" : " low") + " on average");
+  }
+
+  private Optional<String> loggedCreep() {
+    List<PullResult> logged = outcome.pulls().stream().filter(p -> p.logged().isPresent()).toList();
+    if (logged.size() < 2) {
+      return Optional.empty();
+    }
+    PullResult first = logged.get(0);
+    PullResult last = logged.get(logged.size() - 1);
+    double seen =
+        last.logged().orElseThrow().sensor().end() - first.logged().orElseThrow().sensor().end();
+    double said = last.sensor().end() - first.sensor().end();
+    return Optional.of(
+        "; from "
+            + first.name()
+            + " to "
+            + last.name()
+            + " the log moves "
+            + display.signedDifference(seen)
+            + ", the model "
+            + display.signedDifference(said));
+  }
+
+  private String when(double time) {
+    List<PullResult> pulls = outcome.pulls();
+    for (int i = pulls.size() - 1; i >= 0; i--) {
+      PullResult pull = pulls.get(i);
+      if (time >= pull.startTime()) {
+        return (time > pull.endTime() ? "after " : "in ") + pull.name();
+      }
+    }
+    return "at " + Display.clock(time) + " min";
+  }
+
+  private String fromTo(Channel channel, TimeScale time) {
+    Trace trace = outcome.trace();
+    return display.temperature(trace.at(channel, time.from()))
+        + " to "
+        + display.temperature(trace.value(channel, trace.size() - 1));
+  }
+}

@@ -1,0 +1,236 @@
+package soakloop.report;
+
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.util.OptionalDouble;
+import soakloop.log.Signal;
+import soakloop.scenario.Scenario;
+import soakloop.simulate.EnergyLedger;
+import soakloop.simulate.Trace;
+import soakloop.study.Misfit;
+import soakloop.study.Outcome;
+import soakloop.study.PullResult;
+import soakloop.study.Readings;
+
+/**
+ * {@code summary.json}: what a program may read of a run. Temperatures are degC, differences K, all
+ * else SI; a key without a value is left out.
+ */
+final class SummaryJson {
+  private static final double ZERO_CELSIUS = 273.15;
+
+  private SummaryJson() {}
+
+  static String of(Outcome outcome, String version) {
+    JsonObject top = new JsonObject();
+    top.addProperty("writtenBy", "soakloop");
+    top.addProperty("version", version);
+    top.add("scenario", scenario(outcome.scenario()));
+    top.add("units", units());
+    JsonArray pulls = new JsonArray();
+    outcome.pulls().forEach(p -> pulls.add(pull(p)));
+    top.add("pulls", pulls);
+    top.add("energy", energy(outcome.trace().energy()));
+    outcome
+        .comparison()
+        .ifPresent(
+            c -> {
+              JsonObject misfit = new JsonObject();
+              for (Signal signal : Signal.values()) {
+                c.misfit(signal).ifPresent(m -> misfit.add(signal.key(), misfit(m)));
+              }
+              top.add("misfit", misfit);
+            });
+    top.add("assumed", assumed(outcome.scenario()));
+    JsonArray warnings = new JsonArray();
+    outcome
+        .warnings()
+        .forEach(
+            w -> {
+              JsonObject warning = new JsonObject();
+              warning.addProperty("kind", key(w.kind()));
+              warning.addProperty("message", w.message());
+              warnings.add(warning);
+            });
+    top.add("warnings", warnings);
+    JsonArray events = new JsonArray();
+    outcome
+        .trace()
+        .events()
+        .forEach(
+            e -> {
+              JsonObject event = new JsonObject();
+              number(event, "time", e.time());
+              event.addProperty("kind", key(e.kind()));
+              events.add(event);
+            });
+    top.add("events", events);
+    top.add("effort", effort(outcome.trace().effort()));
+    return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(top) + "\n";
+  }
+
+  private static JsonObject scenario(Scenario scenario) {
+    JsonObject o = new JsonObject();
+    o.addProperty("name", scenario.name());
+    o.addProperty("title", scenario.title());
+    temperature(o, "limit", scenario.limits().chargeTemperature());
+    scenario.logged().ifPresent(l -> o.addProperty("log", l.log().name()));
+    return o;
+  }
+
+  private static JsonObject units() {
+    JsonObject o = new JsonObject();
+    o.addProperty("temperature", "degC");
+    o.addProperty("temperatureDifference", "K");
+    o.addProperty("time", "s");
+    o.addProperty("engineSpeed", "rev/s");
+    o.addProperty("massFlow", "kg/s");
+    o.addProperty("pressure", "Pa gauge");
+    o.addProperty("energy", "J");
+    return o;
+  }
+
+  private static JsonObject pull(PullResult pull) {
+    JsonObject o = new JsonObject();
+    o.addProperty("name", pull.name());
+    number(o, "startTime", pull.startTime());
+    number(o, "endTime", pull.endTime());
+    number(o, "countedAt", pull.countedAt());
+    number(o, "countedTo", pull.countedTo());
+    o.add("chargeTemperature", readings(pull.charge()));
+    o.add("sensorTemperature", readings(pull.sensor()));
+    JsonObject coolant = new JsonObject();
+    temperature(coolant, "coreInletStart", pull.coolant().coreInletStart());
+    temperature(coolant, "coreInletPeak", pull.coolant().coreInletPeak());
+    temperature(coolant, "coreOutletPeak", pull.coolant().coreOutletPeak());
+    o.add("coolant", coolant);
+    number(o, "airMassFlowPeak", pull.airMassFlowPeak());
+    number(o, "heatToCoolant", pull.heatToCoolant());
+    number(o, "boostAfterCore", pull.boostPeak());
+    pull.logged()
+        .ifPresent(
+            l -> {
+              o.add("logged", logged(l));
+              o.add("error", error(pull, l));
+            });
+    return o;
+  }
+
+  private static JsonObject logged(PullResult.Logged logged) {
+    JsonObject o = new JsonObject();
+    o.add("sensorTemperature", readings(logged.sensor()));
+    if (logged.coreInletPeak().isPresent()) {
+      JsonObject coolant = new JsonObject();
+      temperature(coolant, "coreInletPeak", logged.coreInletPeak());
+      o.add("coolant", coolant);
+    }
+    return o;
+  }
+
+  /** Returns modelled less logged. */
+  private static JsonObject error(PullResult pull, PullResult.Logged logged) {
+    JsonObject sensor = new JsonObject();
+    Readings said = pull.sensor();
+    Readings seen = logged.sensor();
+    number(sensor, "start", said.start() - seen.start());
+    number(sensor, "end", said.end() - seen.end());
+    number(sensor, "peakInPull", said.peakInPull() - seen.peakInPull());
+    number(sensor, "peakToNextPull", said.peakToNextPull() - seen.peakToNextPull());
+    number(sensor, "rise", said.rise() - seen.rise());
+    number(sensor, "overLimit", said.overLimit() - seen.overLimit());
+    JsonObject o = new JsonObject();
+    o.add("sensorTemperature", sensor);
+    logged
+        .coreInletPeak()
+        .ifPresent(
+            peak -> {
+              JsonObject coolant = new JsonObject();
+              number(coolant, "coreInletPeak", pull.coolant().coreInletPeak() - peak);
+              o.add("coolant", coolant);
+            });
+    o.add("fit", misfit(logged.fit()));
+    return o;
+  }
+
+  private static JsonObject readings(Readings readings) {
+    JsonObject o = new JsonObject();
+    temperature(o, "start", readings.start());
+    temperature(o, "end", readings.end());
+    temperature(o, "peakInPull", readings.peakInPull());
+    temperature(o, "peakToNextPull", readings.peakToNextPull());
+    number(o, "rise", readings.rise());
+    number(o, "overLimit", readings.overLimit());
+    return o;
+  }
+
+  private static JsonObject energy(EnergyLedger e) {
+    JsonObject o = new JsonObject();
+    number(o, "fromChargeToCore", e.fromChargeToCore());
+    number(o, "fromChargeToDucts", e.fromChargeToDucts());
+    number(o, "fromEngine", e.fromEngine());
+    number(o, "fromPump", e.fromPump());
+    number(o, "fromUnderhood", e.fromUnderhood());
+    number(o, "toAmbient", e.toAmbient());
+    number(o, "storedCoolant", e.storedCoolant());
+    number(o, "storedExchangers", e.storedExchangers());
+    number(o, "storedWalls", e.storedWalls());
+    number(o, "storedDucts", e.storedDucts());
+    number(o, "turnover", e.turnover());
+    number(o, "residualFraction", e.residualFraction());
+    return o;
+  }
+
+  private static JsonObject misfit(Misfit misfit) {
+    JsonObject o = new JsonObject();
+    o.addProperty("count", misfit.count());
+    number(o, "bias", misfit.bias());
+    number(o, "rms", misfit.rms());
+    number(o, "largest", misfit.largest());
+    return o;
+  }
+
+  private static JsonArray assumed(Scenario scenario) {
+    JsonArray all = new JsonArray();
+    scenario
+        .assumed()
+        .forEach(
+            a -> {
+              JsonObject o = new JsonObject();
+              o.addProperty("key", a.key());
+              o.addProperty("value", a.value());
+              if (!a.spread().isEmpty()) {
+                o.addProperty("spread", a.spread());
+              }
+              o.addProperty("reason", a.reason());
+              all.add(o);
+            });
+    return all;
+  }
+
+  private static JsonObject effort(Trace.Effort effort) {
+    JsonObject o = new JsonObject();
+    o.addProperty("states", effort.states());
+    o.addProperty("steps", effort.steps());
+    o.addProperty("evaluations", effort.evaluations());
+    return o;
+  }
+
+  private static String key(Enum<?> kind) {
+    return kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
+
+  private static void temperature(JsonObject o, String key, OptionalDouble kelvin) {
+    kelvin.ifPresent(k -> temperature(o, key, k));
+  }
+
+  private static void temperature(JsonObject o, String key, double kelvin) {
+    number(o, key, kelvin - ZERO_CELSIUS);
+  }
+
+  private static void number(JsonObject o, String key, double value) {
+    if (Double.isFinite(value)) {
+      o.addProperty(key, value);
+    }
+  }
+}

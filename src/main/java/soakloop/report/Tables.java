@@ -1,0 +1,128 @@
+package soakloop.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import soakloop.log.Signal;
+import soakloop.quantity.Dimension;
+import soakloop.simulate.Channel;
+import soakloop.simulate.Trace;
+import soakloop.study.Misfit;
+import soakloop.study.Outcome;
+import soakloop.study.PullResult;
+
+/**
+ * The tables of the report.
+ *
+ * @param outcome what they are about
+ * @param display how numbers are shown
+ */
+record Tables(Outcome outcome, Display display) {
+  /** Returns the pulls by the charge sensor; with a log, what it says beside. */
+  Table pulls() {
+    boolean limited = outcome.scenario().limits().chargeTemperature().isPresent();
+    boolean logged = outcome.pulls().stream().anyMatch(p -> p.logged().isPresent());
+    List<String> head = new ArrayList<>(List.of("Pull", "Start", "End", "Peak", "Rise"));
+    if (limited) {
+      head.add("Over limit");
+    }
+    head.add("Coolant in");
+    if (logged) {
+      head.addAll(List.of("Logged end", "Error"));
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (PullResult pull : outcome.pulls()) {
+      List<String> row = new ArrayList<>();
+      row.add(shortName(pull));
+      row.add(temperature(pull.sensor().start()));
+      row.add(temperature(pull.sensor().end()));
+      row.add(temperature(pull.sensor().peakToNextPull()));
+      row.add(signed(pull.sensor().rise()));
+      if (limited) {
+        row.add(Display.duration(pull.sensor().overLimit()));
+      }
+      row.add(temperature(pull.coolant().coreInletStart()));
+      if (logged) {
+        row.add(pull.logged().map(l -> temperature(l.sensor().end())).orElse(Display.NOTHING));
+        row.add(
+            pull.logged()
+                .map(l -> signed(pull.sensor().end() - l.sensor().end()))
+                .orElse(Display.NOTHING));
+      }
+      rows.add(row);
+    }
+    return new Table(head, rows, 1, head.size() - 1);
+  }
+
+  /** Returns the misfit of every compared signal. */
+  Table misfits() {
+    List<List<String>> rows = new ArrayList<>();
+    outcome
+        .comparison()
+        .ifPresent(
+            c ->
+                Stream.of(Signal.values())
+                    .forEach(s -> c.misfit(s).ifPresent(m -> rows.add(misfit(s, m)))));
+    return new Table(
+        List.of("Logged", "Average", "Typical (RMS)", "Largest", "Readings"), rows, 1, 4);
+  }
+
+  /** Returns the defaults that were used. */
+  Table assumed() {
+    List<List<String>> rows =
+        outcome.scenario().assumed().stream()
+            .map(
+                a ->
+                    List.of(
+                        a.key(),
+                        a.value(),
+                        a.spread().isEmpty() ? "" : "\u00b1 " + spread(a.spread()),
+                        a.reason()))
+            .toList();
+    return new Table(List.of("Key", "Value", "Nine in ten within", "Why"), rows, 9, 9);
+  }
+
+  /** Returns what happened and when. */
+  Table events() {
+    List<List<String>> rows =
+        outcome.trace().events().stream()
+            .map(e -> List.of(Display.clock(e.time()), said(e.kind())))
+            .toList();
+    return new Table(List.of("At [min:s]", "What"), rows, 0, 0);
+  }
+
+  /** Returns only the number of a pull that is called by its number. */
+  static String shortName(PullResult pull) {
+    return pull.name().matches("pull \\d+") ? pull.name().substring(5) : pull.name();
+  }
+
+  private List<String> misfit(Signal signal, Misfit misfit) {
+    return List.of(
+        signal.channel().map(Channel::label).orElse(signal.key()),
+        display.fineDifference(misfit.bias()),
+        display.fineSize(misfit.rms()),
+        display.fineDifference(misfit.largest()),
+        String.valueOf(misfit.count()));
+  }
+
+  private String temperature(double kelvin) {
+    return display.number(kelvin, Dimension.TEMPERATURE, 1);
+  }
+
+  private String signed(double kelvin) {
+    return display.signed(kelvin, Dimension.TEMPERATURE_DIFFERENCE, 1);
+  }
+
+  private static String spread(String written) {
+    return written.replaceFirst("^(\\+/-|\u00b1)\\s*", "");
+  }
+
+  private static String said(Trace.Event.Kind kind) {
+    return switch (kind) {
+      case LIMIT_EXCEEDED -> "sensor rises through the limit";
+      case LIMIT_REGAINED -> "sensor falls through the limit";
+      case FAN_ON -> "car fan switches on";
+      case FAN_OFF -> "car fan switches off";
+    };
+  }
+}

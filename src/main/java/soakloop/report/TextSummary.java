@@ -1,0 +1,68 @@
+package soakloop.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import soakloop.quantity.Dimension;
+import soakloop.study.Outcome;
+
+/** The answer and the table of pulls as plain text, for a console of 80 columns. */
+public final class TextSummary {
+  /** Most characters in a line. */
+  public static final int COLUMNS = 80;
+
+  private TextSummary() {}
+
+  /**
+   * Writes the answer.
+   *
+   * @param outcome what a run gave
+   * @return lines of at most {@link #COLUMNS} characters, in ASCII where the scenario is, each
+   *     ended by a line feed
+   */
+  public static String of(Outcome outcome) {
+    Display display = new Display(outcome.scenario().units(), true);
+    List<String> lines = new ArrayList<>(wrapped(outcome.scenario().title()));
+    lines.add("");
+    Answer.of(outcome, display).sentences().forEach(s -> lines.addAll(wrapped(s)));
+    if (!outcome.pulls().isEmpty()) {
+      lines.add("");
+      lines.addAll(
+          wrapped(
+              "Charge sensor and coolant, "
+                  + display.symbol(Dimension.TEMPERATURE)
+                  + "; rise and error, "
+                  + display.symbol(Dimension.TEMPERATURE_DIFFERENCE)
+                  + ":"));
+      new Tables(outcome, display).pulls().lines().forEach(l -> lines.add(cut(l)));
+    }
+    if (!outcome.warnings().isEmpty()) {
+      lines.add("");
+      outcome.warnings().forEach(w -> lines.addAll(wrapped("Note: " + w.message())));
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  /** Breaks a text between words; a word longer than a line is broken too. */
+  static List<String> wrapped(String text) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.strip().split("\\s+")) {
+      String rest = word;
+      if (line.length() > 0 && line.length() + 1 + rest.length() > COLUMNS) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      while (rest.length() > COLUMNS) {
+        lines.add(rest.substring(0, COLUMNS));
+        rest = rest.substring(COLUMNS);
+      }
+      line.append(line.length() > 0 ? " " : "").append(rest);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  private static String cut(String line) {
+    return line.length() <= COLUMNS ? line : line.substring(0, COLUMNS - 3) + "...";
+  }
+}
