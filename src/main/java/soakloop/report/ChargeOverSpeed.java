@@ -22,6 +22,9 @@ import soakloop.study.PullResult;
  * @param display how numbers are shown
  */
 record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
+  /** About how many pulls are named. */
+  private static final int NAMED = 7;
+
   @Override
   public String name() {
     return NAMES.get(2);
@@ -55,7 +58,7 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
         low = Math.min(low, speed);
         high = Math.max(high, speed);
       }
-      panel.line(pull.name(), curve, color, 2.2f);
+      panel.line(named(i, count) ? pull.name() : "", curve, color, 2.2f);
       outcome.comparison().ifPresent(c -> panel.points("", logged(kit, c, pull), color, 3.4));
     }
     markCounted(panel, kit);
@@ -68,6 +71,14 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
         outcome.scenario().title(),
         level,
         List.of(panel.build(1, kit.degrees(10))));
+  }
+
+  /**
+   * Returns whether a pull is named: all of a few, of many the first, the last and some between.
+   */
+  private static boolean named(int index, int count) {
+    int step = (count + NAMED - 1) / NAMED;
+    return index == count - 1 || (index % step == 0 && count - 1 - index >= step);
   }
 
   /** Marks the counted speed if it is the same for every pull. */

@@ -96,7 +96,11 @@ record ChartKit(Outcome outcome, Display display) {
         .limits()
         .chargeTemperature()
         .ifPresent(
-            k -> panel.limit(shown(k, Dimension.TEMPERATURE), "limit " + display.temperature(k)));
+            k ->
+                panel.limit(
+                    shown(k, Dimension.TEMPERATURE),
+                    "limit " + display.temperature(k),
+                    degrees(10)));
   }
 
   /** Returns a degree's worth of Kelvin in shown units, so that scales need not depend on them. */

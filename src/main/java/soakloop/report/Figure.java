@@ -120,11 +120,7 @@ record Figure(
   private void drawEnds(Graphics2D g, Panel panel, Rectangle2D area) {
     g.setFont(style.font());
     double height = g.getFontMetrics().getHeight();
-    double[] wanted =
-        panel.ends().stream()
-            .mapToDouble(
-                e -> panel.plot().getRangeAxis().valueToJava2D(e.value(), area, RectangleEdge.LEFT))
-            .toArray();
+    double[] wanted = panel.ends().stream().mapToDouble(e -> heightOf(panel, e, area)).toArray();
     double[] placed =
         LabelStack.place(wanted, height, area.getMinY() - height / 2, area.getMaxY() + height / 2);
     for (int i = 0; i < wanted.length; i++) {
@@ -136,6 +132,12 @@ record Figure(
       g.draw(new Line2D.Double(x + 2, wanted[i], x + LEADER - 3, placed[i]));
       g.drawString(end.text(), (float) (x + LEADER), (float) (placed[i] + height * 0.3));
     }
+  }
+
+  /** Returns how high an end stands; at the upper edge if its value is above the axis. */
+  private static double heightOf(Panel panel, Panel.End end, Rectangle2D area) {
+    double y = panel.plot().getRangeAxis().valueToJava2D(end.value(), area, RectangleEdge.LEFT);
+    return Math.max(area.getMinY(), y);
   }
 
   private void drawBands(Graphics2D g, Panel panel, Rectangle2D area) {

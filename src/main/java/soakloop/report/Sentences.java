@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.log.Signal;
+import soakloop.quantity.Dimension;
 import soakloop.simulate.Channel;
 import soakloop.simulate.EnergyLedger;
 import soakloop.simulate.Trace;
@@ -46,11 +47,10 @@ record Sentences(Outcome outcome, Display display) {
 
   String lastAgainstFirst(PullResult first, PullResult last) {
     double creep = last.sensor().end() - first.sensor().end();
-    String size = display.difference(creep);
     String against =
-        size.startsWith("0 ")
+        display.isNone(creep)
             ? "the same as " + first.name()
-            : size + (creep > 0 ? " above " : " below ") + first.name();
+            : display.difference(creep) + (creep > 0 ? " above " : " below ") + first.name();
     return Display.sentenceStart(last.name())
         + " ends at "
         + display.temperature(last.sensor().end())
@@ -125,12 +125,14 @@ record Sentences(Outcome outcome, Display display) {
                 ? "The model follows the logged sensor fairly"
                 : "The model does not follow the logged sensor well, so lean on its differences more"
                     + " than on its temperatures";
+    boolean unbiased =
+        display.number(Math.abs(misfit.bias()), Dimension.TEMPERATURE_DIFFERENCE, 1).equals("0.0");
     String bias = display.fineSize(misfit.bias());
     return how
         + ": typically "
         + display.fineSize(misfit.rms())
         + " off"
-        + (bias.startsWith("0.0 ")
+        + (unbiased
             ? ", neither high nor low on average"
             : ", " + bias + (misfit.bias() > 0 ? " high" : " low") + " on average");
   }
