@@ -1,5 +1,6 @@
 package soakloop.log;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,9 +21,10 @@ public final class Log {
    *
    * @param header as the file has it
    * @param signal what it was taken as, if anything
-   * @param unit unit it was read in, empty if not read
+   * @param unit symbol of the unit it was read in, empty if not read
+   * @param remark why it was not read, or what a reader should know of how it was; may be empty
    */
-  public record Column(String header, Optional<Signal> signal, String unit) {}
+  public record Column(String header, Optional<Signal> signal, String unit, String remark) {}
 
   /**
    * Makes a log.
@@ -82,9 +84,9 @@ public final class Log {
     return time[time.length - 1];
   }
 
-  /** Returns the signals it has. */
+  /** Returns the signals it has besides time, in the order of {@link Signal}. */
   public Set<Signal> signals() {
-    return Set.copyOf(values.keySet());
+    return Collections.unmodifiableSet(values.keySet());
   }
 
   /**

@@ -16,8 +16,9 @@ public record LogColumns(Map<Signal, Choice> chosen) {
   /**
    * A named column.
    *
-   * @param header as in the file
-   * @param unit unit of its cells, if the header does not say it
+   * @param header as in the file; letter case and spaces count only where two columns differ in
+   *     nothing else
+   * @param unit unit of its cells; goes before the one that the header says
    */
   public record Choice(String header, Optional<Unit> unit) {}
 

@@ -119,6 +119,20 @@ public enum Dimension {
   HEAT_TRANSFER("heat transfer coefficient", Unit.of("W/(m2 K)", 1)),
   /** Thermal conductivity; W/(m K). */
   CONDUCTIVITY("conductivity", Unit.of("W/(m K)", 1)),
+  /** Conductance per volume of an exchanger's block; W/(K m3). */
+  CONDUCTANCE_PER_VOLUME(
+      "conductance per volume",
+      Unit.of("W/(K m3)", 1),
+      Unit.of("W/(K L)", 1e3),
+      Unit.of("kW/(K L)", 1e6)),
+  /** Mass flow per area; kg/(s m2). */
+  MASS_FLUX("mass flow per area", Unit.of("kg/(s m2)", 1)),
+  /** Mass per volume; kg/m3. */
+  DENSITY(
+      "mass per volume",
+      Unit.of("kg/m3", 1),
+      Unit.of("kg/L", 1e3),
+      Unit.of("lb/gal", Unit.POUND / Unit.GALLON)),
   /** Power or heat flow; W. */
   POWER("power", Unit.of("W", 1), Unit.of("kW", 1e3), Unit.of("hp", Unit.HORSEPOWER)),
   /** Energy; J. */

@@ -62,7 +62,7 @@ public final class QuantityParser {
       throw new QuantityException("has a negative spread");
     }
     String symbol = m.group(2);
-    if (symbol.equals("points") && dimension == Dimension.FRACTION) {
+    if ((symbol.equals("points") || symbol.equals("point")) && dimension == Dimension.FRACTION) {
       return number / 100;
     }
     if (symbol.equals("%")) {

@@ -12,6 +12,7 @@ import soakloop.quantity.Require;
  * @param carFan face speed from the car's own fan, m/s
  * @param roadShare face speed over road speed, 0 to 1
  * @param stillAir face speed from natural draught, m/s, above zero
+ * @param inletRise how much warmer than the day the air at the heat exchanger is, K
  * @param thermostat the car fan's switch, if it has one
  */
 public record Airflow(
@@ -19,6 +20,7 @@ public record Airflow(
     double carFan,
     double roadShare,
     double stillAir,
+    double inletRise,
     Optional<Thermostat> thermostat) {
   /** Checks the parts. */
   public Airflow {
@@ -26,6 +28,7 @@ public record Airflow(
     Require.notNegative("car fan face speed", carFan);
     Require.within("road share", roadShare, 0, 1);
     Require.positive("still-air face speed", stillAir);
+    Require.finite("heat exchanger inlet rise", inletRise);
   }
 
   /**

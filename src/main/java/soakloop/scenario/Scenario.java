@@ -9,6 +9,7 @@ import soakloop.rig.Day;
 import soakloop.rig.Rig;
 import soakloop.session.Session;
 import soakloop.session.Start;
+import soakloop.simulate.Setup;
 
 /**
  * A checked scenario: everything that a run needs.
@@ -60,5 +61,22 @@ public record Scenario(
   public Scenario {
     values = List.copyOf(values);
     assumed = List.copyOf(assumed);
+  }
+
+  /**
+   * Returns the same scenario with one key set, checked as a file would be.
+   *
+   * @param key dotted path such as {@code reservoir.volume}; parts that are numbers count list
+   *     items from 1, as in {@code session.2.wait.for}
+   * @param value as a file would have it, such as {@code 8 L}
+   * @throws ScenarioException if there is no such key or the value is not allowed
+   */
+  public Scenario with(String key, String value) throws ScenarioException {
+    return ScenarioReader.read(source.with(key, value));
+  }
+
+  /** Returns what a simulation needs. */
+  public Setup setup() {
+    return new Setup(day, rig, start, session, limits.chargeTemperature());
   }
 }

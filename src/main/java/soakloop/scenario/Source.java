@@ -1,4 +1,125 @@
 package soakloop.scenario;
 
-/** Placeholder until the document tree exists. */
-public interface Source {}
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import soakloop.log.Log;
+import soakloop.log.LogColumns;
+import soakloop.log.LogException;
+import soakloop.log.LogReader;
+
+/**
+ * What a scenario was read from. Immutable; changed scenarios come from {@link #with}. Logs and
+ * quantities once read are kept, so that reading a changed scenario costs little.
+ */
+public final class Source {
+  private final String name;
+  private final String file;
+  private final Path folder;
+  private final Node.Section root;
+  private final Context.Quantities quantities;
+  private final Map<LogKey, Log> logs;
+
+  private record LogKey(Path file, LogColumns columns) {}
+
+  private Source(
+      String name,
+      String file,
+      Path folder,
+      Node.Section root,
+      Context.Quantities quantities,
+      Map<LogKey, Log> logs) {
+    this.name = name;
+    this.file = file;
+    this.folder = folder;
+    this.root = root;
+    this.quantities = quantities;
+    this.logs = logs;
+  }
+
+  static Source of(String name, String file, Path folder, Node.Section root) {
+    return new Source(
+        name, file, folder, root, new Context.Quantities(), new ConcurrentHashMap<>());
+  }
+
+  /** Returns the scenario's short name. */
+  public String name() {
+    return name;
+  }
+
+  /** Returns the file as messages call it. */
+  public String file() {
+    return file;
+  }
+
+  Node.Section root() {
+    return root;
+  }
+
+  Context.Quantities quantities() {
+    return quantities;
+  }
+
+  Log log(String relative, LogColumns columns) throws LogException {
+    Path path = folder.resolve(relative);
+    LogKey key = new LogKey(path, columns);
+    Log known = logs.get(key);
+    if (known == null) {
+      known = LogReader.read(path, columns);
+      logs.put(key, known);
+    }
+    return known;
+  }
+
+  /**
+   * Returns the same with one key set.
+   *
+   * @param key dotted path; parts that are numbers count list items from 1
+   * @param value as a file would have it
+   * @throws ScenarioException if the path leads through a single value or past a list, or the value
+   *     is no YAML
+   */
+  Source with(String key, String value) throws ScenarioException {
+    Node node =
+        value.startsWith("[") || value.startsWith("{")
+            ? YamlText.parse(value, "value of " + key)
+            : new Node.Scalar(value, Mark.NONE);
+    Node changed = set(root, key, key.split("\\."), 0, node);
+    return new Source(name, file, folder, (Node.Section) changed, quantities, logs);
+  }
+
+  private Node set(Node at, String key, String[] parts, int i, Node value)
+      throws ScenarioException {
+    if (i == parts.length) {
+      return value;
+    }
+    if (at instanceof Node.Section section) {
+      List<Node.Entry> entries = new ArrayList<>(section.entries());
+      Optional<Node.Entry> old = section.find(parts[i]);
+      Node below = old.map(Node.Entry::value).orElse(Node.Section.EMPTY);
+      Mark mark = old.map(Node.Entry::mark).orElse(Mark.NONE);
+      Node.Entry entry = new Node.Entry(parts[i], mark, set(below, key, parts, i + 1, value));
+      if (old.isPresent()) {
+        entries.set(entries.indexOf(old.get()), entry);
+      } else {
+        entries.add(entry);
+      }
+      return new Node.Section(entries, section.mark());
+    }
+    if (at instanceof Node.Items list && parts[i].matches("[1-9][0-9]{0,3}")) {
+      int index = Integer.parseInt(parts[i]) - 1;
+      if (index < list.items().size()) {
+        List<Node> items = new ArrayList<>(list.items());
+        items.set(index, set(items.get(index), key, parts, i + 1, value));
+        return new Node.Items(items, list.mark());
+      }
+    }
+    throw new ScenarioException(
+        List.of(
+            new Problem(
+                file, 0, 0, key, "leads nowhere: `" + parts[i] + "` is not in " + at.kind())));
+  }
+}

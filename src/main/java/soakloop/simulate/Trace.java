@@ -40,9 +40,9 @@ public final class Trace {
   public record Event(double time, Kind kind) {
     /** What can happen. */
     public enum Kind {
-      /** The sensor's reading rose through the charge temperature limit. */
+      /** The sensor's reading rose through the charge temperature limit, engine running. */
       LIMIT_EXCEEDED,
-      /** The sensor's reading fell through the charge temperature limit. */
+      /** The sensor's reading fell through the charge temperature limit, engine running. */
       LIMIT_REGAINED,
       /** The thermostat switched the car fan on. */
       FAN_ON,

@@ -1,5 +1,7 @@
 package soakloop.study;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,10 +32,18 @@ public record Comparison(
     }
   }
 
-  /** Copies the collections. */
+  /** Copies the collections; both maps then go in the order of {@link Signal}. */
   public Comparison {
-    whole = Map.copyOf(whole);
-    residuals = Map.copyOf(residuals);
+    whole = ordered(whole);
+    Map<Signal, List<Residual>> copies = new EnumMap<>(Signal.class);
+    residuals.forEach((signal, list) -> copies.put(signal, List.copyOf(list)));
+    residuals = Collections.unmodifiableMap(copies);
+  }
+
+  private static <T> Map<Signal, T> ordered(Map<Signal, T> map) {
+    Map<Signal, T> copy = new EnumMap<>(Signal.class);
+    copy.putAll(map);
+    return Collections.unmodifiableMap(copy);
   }
 
   /**

@@ -43,11 +43,19 @@ public record PullResult(
       double coreInletStart, double coreInletPeak, double coreOutletPeak) {}
 
   /**
-   * The log beside the pull.
+   * The log beside the pull. Its highest values and its time over the limit count from the pull's
+   * start to {@code coveredTo}: a log that stops before the next pull may have missed a later peak.
    *
+   * @param countedAt session time at which the logged pull is counted, s
+   * @param coveredTo session time to which the log goes, at most the next pull's start, s
    * @param sensor the logged charge temperature
    * @param coreInletPeak logged coolant entering the core, K, if logged
    * @param fit how far the modelled sensor is from it during the pull
    */
-  public record Logged(Readings sensor, OptionalDouble coreInletPeak, Misfit fit) {}
+  public record Logged(
+      double countedAt,
+      double coveredTo,
+      Readings sensor,
+      OptionalDouble coreInletPeak,
+      Misfit fit) {}
 }

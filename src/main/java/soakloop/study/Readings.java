@@ -1,7 +1,8 @@
 package soakloop.study;
 
 /**
- * A temperature over one pull, K and s.
+ * A temperature over one pull, K and s. "To the next pull" ends where the engine is switched off
+ * before it: a sensor without air past it shows soaked metal, not charge.
  *
  * @param start at the pull's start
  * @param end where the pull is counted

@@ -75,7 +75,11 @@ final class SampleReadings {
     }
     double peak = peak(log.curve(Signal.CORE_COOLANT_IN).orElseThrow()::at, span.start(), next);
     return new PullResult.Logged(
-        read(curve::at, span, next, limit), OptionalDouble.of(peak), misfit(all));
+        span.countedAt(),
+        next,
+        read(curve::at, span, next, limit),
+        OptionalDouble.of(peak),
+        misfit(all));
   }
 
   private static Misfit misfit(List<Comparison.Residual> all) {

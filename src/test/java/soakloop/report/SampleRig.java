@@ -50,7 +50,7 @@ final class SampleRig {
                 new Core("core", exchanger),
                 new HeatExchanger("heat-exchanger", exchanger, 0.2)),
             new PressureLoss(40e3, 4e-4, 1.8)),
-        new Airflow(3, 0, 0.2, 0.3, Optional.empty()),
+        new Airflow(3, 0, 0.2, 0.3, 0, Optional.empty()),
         new Underhood(0.3, 10));
   }
 

@@ -1,0 +1,140 @@
+package soakloop.app;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import soakloop.log.Log;
+import soakloop.quantity.Dimension;
+import soakloop.quantity.UnitSystem;
+import soakloop.rig.Exchanger;
+import soakloop.rig.HeatExchanger;
+import soakloop.rig.Loop;
+import soakloop.rig.LoopElement;
+import soakloop.scenario.Assumed;
+import soakloop.scenario.Scenario;
+import soakloop.session.Phase;
+import soakloop.simulate.LoopFlow;
+
+/** Says in plain text what a scenario means. */
+final class Explanation {
+  private static final int COLUMNS = 80;
+
+  private final Scenario scenario;
+  private final UnitSystem units;
+  private final StringBuilder text = new StringBuilder();
+
+  private Explanation(Scenario scenario) {
+    this.scenario = scenario;
+    this.units = scenario.units();
+  }
+
+  static String of(Scenario scenario) {
+    Explanation explanation = new Explanation(scenario);
+    explanation.write();
+    return explanation.text.toString();
+  }
+
+  private void write() {
+    line(scenario.title());
+    line("");
+    loop();
+    session();
+    scenario.logged().ifPresent(this::log);
+    assumed();
+  }
+
+  private void loop() {
+    Loop loop = scenario.rig().loop();
+    wrapped(
+        "Loop",
+        loop.elements().stream().map(LoopElement::name).collect(Collectors.joining(" -> ")));
+    item("Coolant in the loop", units.show(loop.coolantVolume(), Dimension.VOLUME, 1));
+    item("Flow with the pump on", units.show(LoopFlow.operating(loop), Dimension.VOLUME_FLOW, 1));
+    exchanger("Core", loop.core().exchanger());
+    for (LoopElement element : loop.elements()) {
+      if (element instanceof HeatExchanger x) {
+        exchanger(x.name(), x.exchanger());
+      }
+    }
+  }
+
+  private void exchanger(String name, Exchanger exchanger) {
+    item(
+        name,
+        units.show(
+                exchanger.conductance().value(),
+                Dimension.CONDUCTANCE,
+                units == UnitSystem.US ? 0 : 2)
+            + " at "
+            + units.show(exchanger.conductance().airFlow(), Dimension.MASS_FLOW, 0)
+            + " of air, "
+            + exchanger.passes().count()
+            + (exchanger.passes().count() == 1 ? " pass" : " passes"));
+  }
+
+  private void session() {
+    List<Phase> phases = scenario.session().phases();
+    long pulls = phases.stream().filter(p -> p.kind() == Phase.Kind.PULL).count();
+    item(
+        "Session",
+        String.format(
+            Locale.ROOT,
+            "%d steps, %d of them pulls, %.0f s",
+            phases.size(),
+            pulls,
+            scenario.session().endTime()));
+    scenario
+        .limits()
+        .chargeTemperature()
+        .ifPresent(limit -> item("Charge limit", units.show(limit, Dimension.TEMPERATURE, 0)));
+  }
+
+  private void log(Scenario.Logged logged) {
+    Log log = logged.log();
+    item(
+        "Log",
+        String.format(
+            Locale.ROOT,
+            "%s, %d rows, %.1f s to %.1f s",
+            log.name(),
+            log.size(),
+            log.time(0),
+            log.endTime()));
+    for (Log.Column column : log.columns()) {
+      String meaning =
+          column
+              .signal()
+              .map(s -> s.key() + (column.unit().isEmpty() ? "" : " in " + column.unit()))
+              .orElse("not read" + (column.remark().isEmpty() ? "" : ": " + column.remark()));
+      wrapped("  " + column.header(), meaning);
+    }
+  }
+
+  private void assumed() {
+    line("");
+    line("Assumed, because the scenario does not say (" + scenario.assumed().size() + "):");
+    for (Assumed a : scenario.assumed()) {
+      line("  " + a.key() + ": " + (a.value() + " " + a.spread()).strip());
+    }
+  }
+
+  private void item(String name, String value) {
+    line(String.format(Locale.ROOT, "%-23s %s", name, value));
+  }
+
+  private void wrapped(String name, String value) {
+    StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%-23s", name));
+    for (String word : value.split(" ")) {
+      if (row.length() + 1 + word.length() > COLUMNS) {
+        line(row.toString());
+        row = new StringBuilder(" ".repeat(23));
+      }
+      row.append(' ').append(word);
+    }
+    line(row.toString());
+  }
+
+  private void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+  }
+}

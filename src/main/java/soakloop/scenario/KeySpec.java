@@ -1,0 +1,77 @@
+package soakloop.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import soakloop.quantity.Dimension;
+import soakloop.quantity.Estimate;
+
+/**
+ * What the key table says of one key.
+ *
+ * @param key dotted path; a star stands for any name before the kind
+ * @param takes what it takes
+ * @param dimension what a quantity, or a curve's values, measure
+ * @param over what a curve's places measure
+ * @param choices words allowed
+ * @param low smallest value, SI
+ * @param high largest value, SI
+ * @param defaultText value used when left out, as the table writes it
+ * @param defaultEstimate the same read, for quantities
+ * @param because why that default
+ * @param optional whether it may be left out without a default
+ * @param means what it is
+ */
+public record KeySpec(
+    String key,
+    Takes takes,
+    Optional<Dimension> dimension,
+    Optional<Dimension> over,
+    List<String> choices,
+    Optional<Estimate> low,
+    Optional<Estimate> high,
+    Optional<String> defaultText,
+    Optional<Estimate> defaultEstimate,
+    String because,
+    boolean optional,
+    String means) {
+  /** What a key can take. */
+  public enum Takes {
+    /** A number with its unit. */
+    QUANTITY,
+    /** A number with its unit, or one of a few words. */
+    QUANTITY_OR_CHOICE,
+    /** One of a few words. */
+    CHOICE,
+    /** on or off. */
+    SWITCH,
+    /** A whole number. */
+    COUNT,
+    /** Any text. */
+    TEXT,
+    /** Points, or one value that holds everywhere. */
+    CURVE,
+    /** Keys. */
+    SECTION,
+    /** A list. */
+    LIST
+  }
+
+  /** Returns whether it steers the computation only, not what is computed. */
+  public boolean isNumerics() {
+    return because.equals("numerics");
+  }
+
+  /** Returns the default's value without its spread, as the table writes it. */
+  public String defaultValue() {
+    return defaultText.map(t -> t.split("\\+/-")[0].strip()).orElse("");
+  }
+
+  /** Returns the default's spread, as the table writes it; empty if none. */
+  public String defaultSpread() {
+    return defaultText
+        .map(t -> t.split("\\+/-"))
+        .filter(parts -> parts.length == 2)
+        .map(parts -> "+/- " + parts[1].strip())
+        .orElse("");
+  }
+}

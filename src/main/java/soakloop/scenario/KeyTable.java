@@ -1,0 +1,160 @@
+package soakloop.scenario;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import soakloop.quantity.Dimension;
+import soakloop.quantity.Estimate;
+import soakloop.quantity.QuantityException;
+import soakloop.quantity.QuantityParser;
+
+/**
+ * Every key of a scenario: the one table that the reader obeys, and from which the printed table
+ * and the JSON Schema are made.
+ */
+public final class KeyTable {
+  private static final String RESOURCE = "keys.yaml";
+  private static final KeyTable INSTANCE = load();
+
+  private final Map<String, KeySpec> specs;
+  private final Map<String, List<String>> children;
+
+  private KeyTable(Map<String, KeySpec> specs) {
+    this.specs = specs;
+    this.children = new LinkedHashMap<>();
+    for (String key : specs.keySet()) {
+      int dot = key.lastIndexOf('.');
+      children
+          .computeIfAbsent(dot < 0 ? "" : key.substring(0, dot), k -> new ArrayList<>())
+          .add(key.substring(dot + 1));
+    }
+  }
+
+  /** Returns the table. */
+  public static KeyTable get() {
+    return INSTANCE;
+  }
+
+  /** Returns all keys in the table's order. */
+  public List<KeySpec> specs() {
+    return List.copyOf(specs.values());
+  }
+
+  /**
+   * Returns a key's entry.
+   *
+   * @param key dotted path as the table writes it
+   * @throws IllegalStateException if the table lacks it: a fault of ours
+   */
+  KeySpec require(String key) {
+    KeySpec spec = specs.get(key);
+    if (spec == null) {
+      throw new IllegalStateException("the key table lacks " + key);
+    }
+    return spec;
+  }
+
+  /**
+   * Returns the last parts of the keys right below a section.
+   *
+   * @param section dotted path, empty for the top
+   */
+  List<String> below(String section) {
+    return children.getOrDefault(section, List.of());
+  }
+
+  private static KeyTable load() {
+    try (InputStream in = KeyTable.class.getResourceAsStream(RESOURCE)) {
+      if (in == null) {
+        throw new IllegalStateException("no " + RESOURCE);
+      }
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      Map<String, KeySpec> specs = new LinkedHashMap<>();
+      for (Node item : ((Node.Items) YamlText.parse(text, RESOURCE)).items()) {
+        KeySpec spec = spec((Node.Section) item);
+        if (specs.put(spec.key(), spec) != null) {
+          throw new IllegalStateException("the key table has twice " + spec.key());
+        }
+      }
+      return new KeyTable(specs);
+    } catch (IOException | ScenarioException | QuantityException e) {
+      throw new IllegalStateException("the key table cannot be read", e);
+    }
+  }
+
+  private static KeySpec spec(Node.Section row) throws QuantityException {
+    String key = text(row, "key").orElseThrow();
+    String takes = text(row, "takes").orElseThrow();
+    KeySpec.Takes kind = kind(takes);
+    Optional<Dimension> dimension =
+        switch (kind) {
+          case QUANTITY -> Optional.of(dimension(takes));
+          case QUANTITY_OR_CHOICE -> Optional.of(dimension(takes.replace("-or-choice", "")));
+          case CURVE -> text(row, "of").map(KeyTable::dimension);
+          case COUNT -> Optional.of(Dimension.NUMBER);
+          default -> Optional.empty();
+        };
+    Optional<String> defaultText = text(row, "default");
+    boolean quantity = kind == KeySpec.Takes.QUANTITY || kind == KeySpec.Takes.COUNT;
+    return new KeySpec(
+        key,
+        kind,
+        dimension,
+        text(row, "over").map(KeyTable::dimension),
+        choices(row),
+        read(text(row, "from"), dimension),
+        read(text(row, "to"), dimension),
+        defaultText,
+        quantity ? read(defaultText, dimension) : Optional.empty(),
+        text(row, "because").orElse(""),
+        text(row, "optional").map("true"::equals).orElse(false),
+        text(row, "means").orElseThrow());
+  }
+
+  private static KeySpec.Takes kind(String takes) {
+    return switch (takes) {
+      case "text" -> KeySpec.Takes.TEXT;
+      case "count" -> KeySpec.Takes.COUNT;
+      case "switch" -> KeySpec.Takes.SWITCH;
+      case "choice" -> KeySpec.Takes.CHOICE;
+      case "curve" -> KeySpec.Takes.CURVE;
+      case "section" -> KeySpec.Takes.SECTION;
+      case "list" -> KeySpec.Takes.LIST;
+      default ->
+          takes.endsWith("-or-choice") ? KeySpec.Takes.QUANTITY_OR_CHOICE : KeySpec.Takes.QUANTITY;
+    };
+  }
+
+  private static Dimension dimension(String name) {
+    return Dimension.valueOf(name.replace('-', '_').toUpperCase(Locale.ROOT));
+  }
+
+  private static List<String> choices(Node.Section row) {
+    List<String> choices = new ArrayList<>();
+    row.find("choices")
+        .ifPresent(
+            entry -> {
+              for (Node item : ((Node.Items) entry.value()).items()) {
+                choices.add(((Node.Scalar) item).text());
+              }
+            });
+    return List.copyOf(choices);
+  }
+
+  private static Optional<Estimate> read(Optional<String> text, Optional<Dimension> dimension)
+      throws QuantityException {
+    return text.isPresent() && dimension.isPresent()
+        ? Optional.of(QuantityParser.parse(text.get(), dimension.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<String> text(Node.Section row, String key) {
+    return row.find(key).map(entry -> ((Node.Scalar) entry.value()).text());
+  }
+}

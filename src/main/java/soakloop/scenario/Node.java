@@ -1,0 +1,81 @@
+package soakloop.scenario;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A piece of a scenario's text, as written: scalars keep their spelling. */
+sealed interface Node {
+  /** Returns where it starts. */
+  Mark mark();
+
+  /** Returns what it is, for messages. */
+  String kind();
+
+  /**
+   * A single value.
+   *
+   * @param text as written
+   * @param mark where
+   */
+  record Scalar(String text, Mark mark) implements Node {
+    @Override
+    public String kind() {
+      return "a single value";
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param items in order
+   * @param mark where
+   */
+  record Items(List<Node> items, Mark mark) implements Node {
+    public Items {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public String kind() {
+      return "a list";
+    }
+  }
+
+  /**
+   * Keys with values.
+   *
+   * @param entries in order, keys all different
+   * @param mark where
+   */
+  record Section(List<Entry> entries, Mark mark) implements Node {
+    /** A section with nothing in it. */
+    static final Section EMPTY = new Section(List.of(), Mark.NONE);
+
+    public Section {
+      entries = List.copyOf(entries);
+    }
+
+    @Override
+    public String kind() {
+      return "a section of keys";
+    }
+
+    Optional<Entry> find(String key) {
+      for (Entry entry : entries) {
+        if (entry.key().equals(key)) {
+          return Optional.of(entry);
+        }
+      }
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * A key with its value.
+   *
+   * @param key as written
+   * @param mark where the key stands
+   * @param value its value
+   */
+  record Entry(String key, Mark mark, Node value) {}
+}

@@ -1,0 +1,129 @@
+package soakloop.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soakloop.log.Log;
+import soakloop.log.Signal;
+import soakloop.quantity.Curve;
+import soakloop.session.Cooling;
+import soakloop.session.Drive;
+import soakloop.session.Phase;
+
+/** Reads a replay: the log drives the car, and the stretches that are said to be pulls count. */
+final class ReplayReader {
+  private static final int CURVE_POINTS = 64;
+
+  private final In in;
+  private final Optional<Scenario.Logged> logged;
+  private final Cooling cooling;
+  private int pulls;
+
+  ReplayReader(In in, Optional<Scenario.Logged> logged, Cooling cooling, int pullsBefore) {
+    this.in = in;
+    this.logged = logged;
+    this.cooling = cooling;
+    this.pulls = pullsBefore;
+  }
+
+  List<Phase> read() {
+    OptionalDouble from = in.optional("from");
+    OptionalDouble to = in.optional("to");
+    List<In> stretches = in.sections("pulls");
+    if (logged.isEmpty()) {
+      in.problem("", "needs a log to replay");
+      stretches.forEach(ReplayReader::skip);
+      return List.of();
+    }
+    Log log = logged.get().log();
+    Optional<Curve> speed = log.curve(Signal.ENGINE_SPEED);
+    if (speed.isEmpty()) {
+      in.problem("", "needs the engine speed in the log " + log.name());
+      stretches.forEach(ReplayReader::skip);
+      return List.of();
+    }
+    double start = from.orElse(log.time(0));
+    double end = to.orElse(log.endTime());
+    if (!(end > start) || start < log.time(0) || end > log.endTime()) {
+      in.problem(
+          "",
+          "must lie within the log, which goes from "
+              + log.time(0)
+              + " s to "
+              + log.endTime()
+              + " s, and end after it starts");
+      stretches.forEach(ReplayReader::skip);
+      return List.of();
+    }
+    List<Phase> phases = new ArrayList<>();
+    double at = start;
+    for (In stretch : stretches) {
+      double pullFrom = stretch.number("from");
+      double pullTo = stretch.number("to");
+      OptionalDouble countedTo = stretch.optional("counted-to");
+      stretch.done();
+      if (pullFrom < at || !(pullTo > pullFrom) || pullTo > end) {
+        stretch.problem("", "must lie within the replay, after the pull before it");
+        continue;
+      }
+      if (pullFrom > at) {
+        phases.add(phase("replay", Phase.Kind.REPLAY, at, pullFrom, log, speed.get()));
+      }
+      Phase pull = phase("pull " + ++pulls, Phase.Kind.PULL, pullFrom, pullTo, log, speed.get());
+      phases.add(countedTo.isPresent() ? counted(pull, stretch, countedTo.getAsDouble()) : pull);
+      at = pullTo;
+    }
+    if (at < end) {
+      phases.add(phase("replay", Phase.Kind.REPLAY, at, end, log, speed.get()));
+    }
+    return phases;
+  }
+
+  private static void skip(In stretch) {
+    stretch.number("from");
+    stretch.number("to");
+    stretch.optional("counted-to");
+    stretch.done();
+  }
+
+  private static Phase counted(Phase pull, In stretch, double countedTo) {
+    Drive.Replay drive = (Drive.Replay) pull.drive();
+    double step = pull.duration() / CURVE_POINTS;
+    for (int i = 0; i <= CURVE_POINTS; i++) {
+      if (drive.engineSpeed().at(drive.from() + i * step) >= countedTo) {
+        double low = Math.max(0, i - 1) * step;
+        double high = i * step;
+        for (int k = 0; k < 40; k++) {
+          double middle = (low + high) / 2;
+          if (drive.engineSpeed().at(drive.from() + middle) >= countedTo) {
+            high = middle;
+          } else {
+            low = middle;
+          }
+        }
+        return new Phase(
+            pull.name(),
+            pull.kind(),
+            pull.duration(),
+            drive,
+            pull.cooling(),
+            OptionalDouble.of(high));
+      }
+    }
+    stretch.problem("counted-to", "is an engine speed that the log does not reach in this pull");
+    return pull;
+  }
+
+  private Phase phase(String name, Phase.Kind kind, double from, double to, Log log, Curve speed) {
+    Drive drive =
+        new Drive.Replay(
+            from,
+            speed,
+            log.curve(Signal.BOOST),
+            log.curve(Signal.ROAD_SPEED),
+            log.curve(Signal.INLET_AIR),
+            log.curve(Signal.ENGINE_COOLANT));
+    return new Phase(name, kind, to - from, drive, cooling, OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,168 @@
+package soakloop.scenario;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soakloop.quantity.UnitSystem;
+import soakloop.rig.Day;
+import soakloop.rig.Rig;
+import soakloop.session.Drive;
+import soakloop.session.Phase;
+import soakloop.session.Session;
+import soakloop.session.Start;
+
+/** Reads scenarios. */
+public final class ScenarioReader {
+  private static final Day FALLBACK_DAY = new Day(293.15, 101_325, 0.5);
+
+  private ScenarioReader() {}
+
+  /**
+   * Reads a scenario file and the log it names.
+   *
+   * @param file YAML, UTF-8
+   * @return the checked scenario
+   * @throws ScenarioException with everything that is wrong with it
+   */
+  public static Scenario read(Path file) throws ScenarioException {
+    String shown = file.toString();
+    Path fileName = file.getFileName();
+    String name = fileName == null ? shown : fileName.toString().replaceFirst("\\.ya?ml$", "");
+    Path folder = file.toAbsolutePath().getParent();
+    Node.Section root = YamlText.section(text(file, shown), shown);
+    return read(Source.of(name, shown, folder == null ? file.toAbsolutePath() : folder, root));
+  }
+
+  /**
+   * Reads a scenario from a text.
+   *
+   * @param name its short name, also used in messages
+   * @param text YAML
+   * @param folder what the log's file name is relative to
+   * @return the checked scenario
+   * @throws ScenarioException with everything that is wrong with it
+   */
+  public static Scenario parse(String name, String text, Path folder) throws ScenarioException {
+    return read(Source.of(name, name, folder, YamlText.section(text, name)));
+  }
+
+  static Scenario read(Source source) throws ScenarioException {
+    return read(source, new Context(source.file(), source.quantities()));
+  }
+
+  static Scenario read(Source source, Context context) throws ScenarioException {
+    In root = In.root(context, source.root());
+    Optional<Scenario> scenario = Optional.empty();
+    try {
+      scenario = Optional.of(scenario(source, context, root));
+    } catch (IllegalArgumentException e) {
+      // A combination that no single key's range rules out.
+      if (!context.hasProblems()) {
+        context.problem(Mark.NONE, "", "cannot be: " + e.getMessage());
+      }
+    }
+    root.done();
+    if (context.hasProblems() || scenario.isEmpty()) {
+      throw new ScenarioException(context.problems());
+    }
+    return scenario.get();
+  }
+
+  private static Scenario scenario(Source source, Context context, In root) {
+    Optional<String> title = root.text("title");
+    Optional<String> about = root.text("about");
+    UnitSystem units = root.choice("units").equals("us") ? UnitSystem.US : UnitSystem.METRIC;
+    Day day = day(root);
+    Optional<Scenario.Logged> logged = new LogSectionReader(root, source).read();
+    In limits = root.section("limits");
+    OptionalDouble charge = limits.optional("charge-temperature");
+    limits.done();
+    Start start = start(root);
+    Rig rig = new RigReader(root, day).read();
+    List<Phase> phases = new SessionReader(root, rig.engine(), day, logged).read();
+    if (phases.isEmpty()) {
+      throw new IllegalArgumentException("the session has no steps");
+    }
+    Session session = new Session(phases);
+    return new Scenario(
+        source.name(),
+        title.orElse(source.name()),
+        about.orElse(""),
+        units,
+        day,
+        rig,
+        start,
+        session,
+        new Scenario.Limits(charge),
+        logged.map(l -> placed(l, session, root)),
+        context.values(),
+        context.assumed(),
+        source);
+  }
+
+  /** Returns the log in its place in time: a replay says itself where it begins. */
+  private static Scenario.Logged placed(Scenario.Logged logged, Session session, In root) {
+    double time = session.startTime();
+    for (Phase phase : session.phases()) {
+      if (phase.drive() instanceof Drive.Replay replay) {
+        double startsAt = replay.from() - time;
+        In in = root.section("log");
+        if (in.has("starts-at") && Math.abs(logged.startsAt() - startsAt) > 1e-6) {
+          in.problem("starts-at", "must agree with the replay, which makes it " + startsAt + " s");
+        }
+        return new Scenario.Logged(logged.log(), startsAt);
+      }
+      time += phase.duration();
+    }
+    return logged;
+  }
+
+  private static Day day(In root) {
+    In in = root.section("day");
+    if (!in.present()) {
+      return FALLBACK_DAY;
+    }
+    Day day = new Day(in.number("temperature"), in.number("pressure"), in.number("humidity"));
+    in.done();
+    return day;
+  }
+
+  private static Start start(In root) {
+    In in = root.section("start");
+    Start start =
+        new Start(in.optional("charge"), in.optional("loop-coolant"), in.number("engine-coolant"));
+    in.done();
+    return start;
+  }
+
+  private static String text(Path file, String shown) throws ScenarioException {
+    try {
+      if (Files.isDirectory(file)) {
+        throw failure(shown, "is a folder, not a scenario file");
+      }
+      if (Files.size(file) > 4L * YamlText.MAX_LENGTH) {
+        throw failure(shown, "is too large for a scenario");
+      }
+      byte[] bytes = Files.readAllBytes(file);
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.startsWith("\ufeff") ? text.substring(1) : text;
+    } catch (NoSuchFileException e) {
+      throw failure(shown, "is not there");
+    } catch (CharacterCodingException e) {
+      throw failure(shown, "is not UTF-8 text");
+    } catch (IOException e) {
+      throw failure(shown, "cannot be read: " + e.getMessage());
+    }
+  }
+
+  private static ScenarioException failure(String file, String message) {
+    return new ScenarioException(List.of(new Problem(file, 0, 0, "", message)));
+  }
+}

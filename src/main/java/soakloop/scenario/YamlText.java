@@ -1,0 +1,187 @@
+package soakloop.scenario;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.DocumentEndEvent;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.MappingEndEvent;
+import org.yaml.snakeyaml.events.MappingStartEvent;
+import org.yaml.snakeyaml.events.NodeEvent;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.events.SequenceEndEvent;
+import org.yaml.snakeyaml.events.SequenceStartEvent;
+import org.yaml.snakeyaml.events.StreamEndEvent;
+
+/**
+ * YAML text to nodes, from the parser's events only: no tags, no anchors, no types, scalars as they
+ * were written.
+ */
+final class YamlText {
+  /** Longest text read, characters. */
+  static final int MAX_LENGTH = 1_000_000;
+
+  private static final int MAX_DEPTH = 24;
+
+  private final String file;
+  private final Iterator<Event> events;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private YamlText(String text, String file) {
+    this.file = file;
+    LoaderOptions options = new LoaderOptions();
+    options.setCodePointLimit(MAX_LENGTH);
+    this.events = new Yaml(options).parse(new StringReader(text)).iterator();
+  }
+
+  /**
+   * Reads a text that must be one section.
+   *
+   * @param text YAML
+   * @param file its name, for messages
+   * @throws ScenarioException if it is no YAML, or uses what scenarios do not
+   */
+  static Node.Section section(String text, String file) throws ScenarioException {
+    Node node = parse(text, file);
+    if (node instanceof Node.Section section) {
+      return section;
+    }
+    throw failure(
+        file,
+        node.mark(),
+        "is " + node.kind() + "; a scenario is keys with values, like `title: ...`");
+  }
+
+  /**
+   * Reads a text.
+   *
+   * @param text YAML
+   * @param file its name, for messages
+   * @throws ScenarioException if it is no YAML, or uses what scenarios do not
+   */
+  static Node parse(String text, String file) throws ScenarioException {
+    if (text.length() > MAX_LENGTH) {
+      throw failure(file, Mark.NONE, "is too long: more than " + MAX_LENGTH + " characters");
+    }
+    try {
+      return new YamlText(text, file).document();
+    } catch (MarkedYAMLException e) {
+      Mark mark = e.getProblemMark() == null ? Mark.NONE : mark(e.getProblemMark());
+      String context = e.getContext() == null ? "" : e.getContext() + ": ";
+      throw failure(file, mark, "is not readable YAML: " + context + e.getProblem());
+    } catch (YAMLException e) {
+      throw failure(file, Mark.NONE, "is not readable YAML: " + firstLine(e.getMessage()));
+    }
+  }
+
+  private Node document() throws ScenarioException {
+    events.next(); // stream start
+    Event start = events.next();
+    if (start instanceof StreamEndEvent) {
+      throw failure(file, Mark.NONE, "is empty");
+    }
+    Node node = node(events.next(), 0);
+    Event end = events.next();
+    if (!(end instanceof DocumentEndEvent) || !(events.next() instanceof StreamEndEvent)) {
+      throw failure(file, mark(end.getEndMark()), "holds more than one document");
+    }
+    if (!problems.isEmpty()) {
+      throw new ScenarioException(problems);
+    }
+    return node;
+  }
+
+  private Node node(Event event, int depth) throws ScenarioException {
+    Mark mark = mark(event.getStartMark());
+    if (depth > MAX_DEPTH) {
+      throw failure(file, mark, "is nested too deeply");
+    }
+    if (event instanceof AliasEvent) {
+      throw failure(file, mark, "uses an alias (*name); write the value out");
+    }
+    if (event instanceof NodeEvent anchored && anchored.getAnchor() != null) {
+      throw failure(file, mark, "uses an anchor (&name); write the value where it is needed");
+    }
+    if (event instanceof ScalarEvent scalar) {
+      noTag(scalar.getTag(), mark);
+      return new Node.Scalar(scalar.getValue(), mark);
+    }
+    if (event instanceof SequenceStartEvent sequence) {
+      noTag(sequence.getTag(), mark);
+      return items(mark, depth);
+    }
+    if (event instanceof MappingStartEvent mapping) {
+      noTag(mapping.getTag(), mark);
+      return section(mark, depth);
+    }
+    throw failure(file, mark, "is empty");
+  }
+
+  private Node items(Mark mark, int depth) throws ScenarioException {
+    List<Node> items = new ArrayList<>();
+    Event event = events.next();
+    while (!(event instanceof SequenceEndEvent)) {
+      items.add(node(event, depth + 1));
+      event = events.next();
+    }
+    return new Node.Items(items, mark);
+  }
+
+  private Node section(Mark mark, int depth) throws ScenarioException {
+    List<Node.Entry> entries = new ArrayList<>();
+    Event event = events.next();
+    while (!(event instanceof MappingEndEvent)) {
+      Node key = node(event, depth + 1);
+      Node value = node(events.next(), depth + 1);
+      if (key instanceof Node.Scalar name) {
+        add(entries, new Node.Entry(name.text(), name.mark(), value));
+      } else {
+        problem(key.mark(), "has " + key.kind() + " where a key should be");
+      }
+      event = events.next();
+    }
+    return new Node.Section(entries, mark);
+  }
+
+  private void add(List<Node.Entry> entries, Node.Entry entry) {
+    for (Node.Entry earlier : entries) {
+      if (earlier.key().equals(entry.key())) {
+        problem(
+            entry.mark(),
+            "`" + entry.key() + "` stands here twice; first on line " + earlier.mark().line());
+        return;
+      }
+    }
+    entries.add(entry);
+  }
+
+  private void noTag(@org.jspecify.annotations.Nullable String tag, Mark mark)
+      throws ScenarioException {
+    if (tag != null && !tag.equals("!")) {
+      throw failure(file, mark, "uses a type tag (" + tag + "); scenarios have none");
+    }
+  }
+
+  private void problem(Mark mark, String message) {
+    problems.add(new Problem(file, mark.line(), mark.column(), "", message));
+  }
+
+  private static ScenarioException failure(String file, Mark mark, String message) {
+    return new ScenarioException(
+        List.of(new Problem(file, mark.line(), mark.column(), "", message)));
+  }
+
+  private static Mark mark(org.yaml.snakeyaml.error.Mark mark) {
+    return new Mark(mark.getLine() + 1, mark.getColumn() + 1);
+  }
+
+  private static String firstLine(@org.jspecify.annotations.Nullable String message) {
+    return message == null ? "unknown reason" : message.lines().findFirst().orElse("");
+  }
+}

@@ -1,0 +1,79 @@
+package soakloop.simulate;
+
+import soakloop.exchange.FlowArrangement;
+
+/**
+ * Makes one cell of a crossflow exchanger reproduce its own exact steady effectiveness.
+ *
+ * <p>A cell has one wall temperature, one coolant temperature (of what leaves it) and air passing
+ * through. In a steady state the heat is {@code (Tair,in - Tcoolant,in) / R} with {@code R = 1/Ga +
+ * 1/Gc + theta/Cc}, where {@code Ga} joins the entering air to the wall, {@code Gc} the wall to the
+ * coolant at {@code Tin + theta (Tout - Tin)}, and {@code Cc} is the coolant's capacity rate. The
+ * exact R is {@code 1/(eps Cmin)}. {@code Gc} is kept as it is physically, so that a cell with a
+ * stopped pump still conducts; {@code Ga} then follows from the exact result at unlimited coolant
+ * flow, and {@code theta} from the rest:
+ *
+ * <pre>
+ *   R0 = 1 / (Ca (1 - exp(-UA/Ca)))
+ *   1/Ga = R0 - 1/Gc
+ *   theta = Cc (1/(eps Cmin) - R0)
+ * </pre>
+ *
+ * <p>Two clamps keep the cell from making temperatures that were not there: air leaves no colder
+ * than the wall ({@code Ga <= Ca}), and a warmer coolant inlet never cools the cell ({@code theta
+ * >= 1 - Cc/Gc}). They act only where one cell holds many transfer units; there the cell falls a
+ * little short of the exact result.
+ */
+final class CellCoefficients {
+  /** Air capacity rate over coolant capacity rate below which the air does not count. */
+  private static final double NO_AIR = 1e-9;
+
+  /** Share of the air's distance to the wall temperature that a cell closes, 0 to 1. */
+  private double airShare;
+
+  /** Where between inlet and outlet the coolant's heat transfer temperature lies, 0 to 1. */
+  private double theta;
+
+  double airShare() {
+    return airShare;
+  }
+
+  double theta() {
+    return theta;
+  }
+
+  /**
+   * Works out a cell.
+   *
+   * @param air air side of the cell's conductance, W/K
+   * @param coolant coolant side of the cell's conductance, W/K
+   * @param airRate the cell's air capacity rate, W/K
+   * @param coolantRate the cell's coolant capacity rate, W/K
+   */
+  void update(double air, double coolant, double airRate, double coolantRate) {
+    double monotone = 1 - coolantRate / coolant;
+    if (!(airRate > NO_AIR * (coolantRate + coolant)) || air == 0) {
+      airShare = airRate > 0 && air > 0 ? 1 : 0;
+      theta = clamp(monotone > 0.5 ? monotone : 0.5);
+      return;
+    }
+    double overall = air * coolant / (air + coolant);
+    double still = 1 / (airRate * -Math.expm1(-overall / airRate));
+    double beyondWall = still - 1 / coolant;
+    airShare = beyondWall * airRate <= 1 ? 1 : 1 / (beyondWall * airRate);
+    if (coolantRate == 0) {
+      theta = 1;
+      return;
+    }
+    double least = Math.min(airRate, coolantRate);
+    double most = Math.max(airRate, coolantRate);
+    double effectiveness =
+        FlowArrangement.CROSS_UNMIXED.effectiveness(overall / least, least / most);
+    double exact = coolantRate * (1 / (effectiveness * least) - still);
+    theta = clamp(Math.max(exact, monotone));
+  }
+
+  private static double clamp(double share) {
+    return share < 0 ? 0 : share > 1 ? 1 : share;
+  }
+}

@@ -1,0 +1,52 @@
+package soakloop.simulate;
+
+import soakloop.fluid.Air;
+import soakloop.fluid.Coolant;
+
+/** A heat exchanger in the outside air: the coolant gives its heat away. */
+final class HeatExchangerCells implements LoopCells {
+  private final ExchangerCells cells;
+  private final Coolant coolant;
+  private final double faceArea;
+  private final double airDensity;
+  private final double inletRise;
+
+  HeatExchangerCells(
+      ExchangerCells cells, Coolant coolant, double faceArea, double airDensity, double inletRise) {
+    this.cells = cells;
+    this.coolant = coolant;
+    this.faceArea = faceArea;
+    this.airDensity = airDensity;
+    this.inletRise = inletRise;
+  }
+
+  @Override
+  public void derivatives(double[] y, double[] dy, Moment m) {
+    double air = airDensity * faceArea * m.faceSpeed;
+    double airRate = air * Air.heatCapacity(m.day);
+    cells.flows(air, airRate, m.coolantFlow, References.coolantRate(coolant, m.coolantFlow));
+    cells.passAir(y, m.day + inletRise, airRate);
+    m.heatAmbient -= cells.heat();
+    cells.passCoolant(y, dy, m);
+  }
+
+  @Override
+  public void outlet(double[] y, Moment m) {
+    cells.outlet(y, m);
+  }
+
+  @Override
+  public void fill(double[] y, double temperature) {
+    cells.fill(y, temperature);
+  }
+
+  @Override
+  public double storedInCoolant(double[] y) {
+    return cells.storedInCoolant(y);
+  }
+
+  @Override
+  public double storedInMetal(double[] y) {
+    return cells.storedInMetal(y);
+  }
+}

@@ -1,0 +1,183 @@
+package soakloop.simulate;
+
+import soakloop.exchange.PipeFlow;
+import soakloop.fluid.Coolant;
+import soakloop.rig.Hose;
+
+/**
+ * A hose or pipe: coolant moves through a row of cells as a front, each cell with layers of wall.
+ *
+ * <p>The coolant leaving a cell is reconstructed to second order with van Albada's limiter (G. D.
+ * van Albada, B. van Leer, W. W. Roberts, Astron. Astrophys. 108 (1982) 76), which keeps a front
+ * steep without making a temperature that was not there. The wall is a row of cylindrical shells,
+ * the inner ones thinner, each joined to the next by its conduction between mid-radii.
+ */
+final class HoseCells implements LoopCells {
+  /** Each wall layer is this much thicker than the one inside it. */
+  private static final double LAYER_GROWTH = 2;
+
+  private final Hose hose;
+  private final Coolant coolant;
+  private final int first;
+  private final int wallFirst;
+  private final int cells;
+  private final int layers;
+  private final double cellMass;
+  private final double[] layerCapacity;
+
+  /** Between coolant and layer 0, between layers, and from the last layer to the outside; W/K. */
+  private final double[] joint;
+
+  private final double beyondFilm;
+
+  HoseCells(Hose hose, Coolant coolant, StateLayout layout, double density) {
+    this.hose = hose;
+    this.coolant = coolant;
+    this.cells = hose.cells();
+    this.layers = hose.layers();
+    this.first = layout.reserve(cells);
+    this.wallFirst = layout.reserve(cells * layers);
+    this.cellMass = density * hose.coolantVolume() / cells;
+    this.layerCapacity = new double[layers];
+    this.joint = new double[layers + 1];
+    this.beyondFilm = layOutWall();
+  }
+
+  /** Fills capacities and outer joints; returns the resistance between film and first node. */
+  private double layOutWall() {
+    double length = hose.length() / cells;
+    double inner = hose.bore() / 2;
+    double outer = inner + hose.wall().thickness();
+    double perRadius = 1 / (2 * Math.PI * hose.wall().conductivity() * length);
+    double outside = 1 / (hose.outside() * 2 * Math.PI * outer * length);
+    double firstResistance = 0;
+    double thickness =
+        hose.wall().thickness() * (LAYER_GROWTH - 1) / (Math.pow(LAYER_GROWTH, layers) - 1);
+    double radius = inner;
+    double middle = inner;
+    for (int k = 0; k < layers; k++) {
+      double nextMiddle = radius + thickness / 2;
+      double resistance = perRadius * Math.log(nextMiddle / middle);
+      if (k == 0) {
+        firstResistance = resistance;
+      } else {
+        joint[k] = 1 / resistance;
+      }
+      double next = radius + thickness;
+      layerCapacity[k] =
+          Math.PI * (next * next - radius * radius) * length * hose.wall().heatCapacity();
+      middle = nextMiddle;
+      radius = next;
+      thickness *= LAYER_GROWTH;
+    }
+    double last = perRadius * Math.log(outer / middle) + outside;
+    if (layers == 0) {
+      return last;
+    }
+    joint[layers] = 1 / last;
+    return firstResistance;
+  }
+
+  /** Sets the joint between coolant and wall with the film that the flow makes. */
+  @Override
+  public void startPhase(double[] y, double coolantFlow) {
+    double mean = 0;
+    for (int i = 0; i < cells; i++) {
+      mean += y[first + i] / cells;
+    }
+    double area = Math.PI * hose.bore() * hose.length() / cells;
+    joint[0] = 1 / (1 / (film(mean, coolantFlow) * area) + beyondFilm);
+  }
+
+  private double film(double temperature, double flow) {
+    double bore = hose.bore();
+    double viscosity = coolant.viscosity(temperature);
+    double reynolds = 4 * flow * coolant.density(temperature) / (Math.PI * bore * viscosity);
+    double conductivity = coolant.conductivity(temperature);
+    double prandtl = viscosity * coolant.heatCapacity(temperature) / conductivity;
+    return PipeFlow.nusselt(reynolds, prandtl) * conductivity / bore;
+  }
+
+  @Override
+  public void derivatives(double[] y, double[] dy, Moment m) {
+    double before = m.coolantTemperature;
+    double enthalpyIn = m.coolantEnthalpy;
+    double massFlow = m.coolantMassFlow;
+    for (int i = 0; i < cells; i++) {
+      double t = y[first + i];
+      // The hose's inlet face is half a cell away, so its slope counts double.
+      double back = i == 0 ? 2 * (t - before) : t - before;
+      double ahead = i == cells - 1 ? 0 : y[first + i + 1] - t;
+      double enthalpyOut = coolant.enthalpy(t + halfSlope(back, ahead));
+      double heat = wall(i, t, y, dy, m);
+      dy[first + i] =
+          (massFlow * (enthalpyIn - enthalpyOut) + heat) / (cellMass * coolant.heatCapacity(t));
+      before = t;
+      enthalpyIn = enthalpyOut;
+    }
+  }
+
+  /** Van Albada's average of two slopes, halved; zero where they disagree in sign. */
+  private static double halfSlope(double back, double ahead) {
+    double product = back * ahead;
+    return product <= 0 ? 0 : 0.5 * product * (back + ahead) / (back * back + ahead * ahead);
+  }
+
+  /** Writes the wall's derivatives beside cell i and returns the heat into its coolant. */
+  private double wall(int i, double coolantTemperature, double[] y, double[] dy, Moment m) {
+    int at = wallFirst + i * layers;
+    double inside = coolantTemperature;
+    double fromInside = 0;
+    double intoCoolant = 0;
+    for (int k = 0; k < layers; k++) {
+      double t = y[at + k];
+      double flow = joint[k] * (inside - t);
+      if (k == 0) {
+        intoCoolant = -flow;
+      } else {
+        dy[at + k - 1] = (fromInside - flow) / layerCapacity[k - 1];
+      }
+      fromInside = flow;
+      inside = t;
+    }
+    double fromOutside = joint[layers] * (m.underhood - inside);
+    m.heatUnderhood += fromOutside;
+    if (layers == 0) {
+      return fromOutside;
+    }
+    dy[at + layers - 1] = (fromInside + fromOutside) / layerCapacity[layers - 1];
+    return intoCoolant;
+  }
+
+  @Override
+  public void outlet(double[] y, Moment m) {
+    double t = y[first + cells - 1];
+    m.coolantTemperature = t;
+    m.coolantEnthalpy = coolant.enthalpy(t);
+  }
+
+  @Override
+  public void fill(double[] y, double temperature) {
+    for (int i = 0; i < cells * (1 + layers); i++) {
+      y[first + i] = temperature;
+    }
+  }
+
+  @Override
+  public double storedInCoolant(double[] y) {
+    double sum = 0;
+    for (int i = 0; i < cells; i++) {
+      sum += cellMass * coolant.enthalpy(y[first + i]);
+    }
+    return sum;
+  }
+
+  @Override
+  public double storedInWalls(double[] y) {
+    double sum = 0;
+    for (int i = 0; i < cells * layers; i++) {
+      sum += layerCapacity[i % layers] * y[wallFirst + i];
+    }
+    return sum;
+  }
+}

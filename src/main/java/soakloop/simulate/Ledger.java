@@ -1,0 +1,74 @@
+package soakloop.simulate;
+
+/**
+ * The heat flows integrated as states beside the temperatures, and what is stored at a state.
+ *
+ * <p>Their error is left out of the step control, so that the ledger watches the integration
+ * without steering it.
+ */
+final class Ledger {
+  /** Number of integrated flows. */
+  static final int FLOWS = 7;
+
+  /** Tolerance that takes a flow out of the step control, J. */
+  static final double IGNORED = 1e12;
+
+  private final int first;
+
+  Ledger(StateLayout layout) {
+    this.first = layout.reserve(FLOWS);
+  }
+
+  int first() {
+    return first;
+  }
+
+  void derivatives(double[] dy, Moment m) {
+    dy[first] = m.heatCore;
+    dy[first + 1] = m.heatDucts;
+    dy[first + 2] = m.heatEngine;
+    dy[first + 3] = m.pumpPower;
+    dy[first + 4] = m.heatUnderhood;
+    dy[first + 5] = m.heatAmbient;
+    dy[first + 6] =
+        Math.abs(m.heatCore)
+            + Math.abs(m.heatDucts)
+            + Math.abs(m.heatEngine)
+            + m.pumpPower
+            + Math.abs(m.heatUnderhood)
+            + Math.abs(m.heatAmbient);
+  }
+
+  /** Sets all flows back to zero. */
+  void clear(double[] y) {
+    for (int i = 0; i < FLOWS; i++) {
+      y[first + i] = 0;
+    }
+  }
+
+  /** Closes the books between two states. */
+  EnergyLedger close(Stored before, Stored after, double[] y) {
+    return new EnergyLedger(
+        y[first],
+        y[first + 1],
+        y[first + 2],
+        y[first + 3],
+        y[first + 4],
+        y[first + 5],
+        after.coolant() - before.coolant(),
+        after.exchangers() - before.exchangers(),
+        after.walls() - before.walls(),
+        after.ducts() - before.ducts(),
+        y[first + 6]);
+  }
+
+  /**
+   * Enthalpy in every mass, J.
+   *
+   * @param coolant in coolant
+   * @param exchangers in the metal of core and heat exchangers
+   * @param walls in hose walls
+   * @param ducts in blower case and plenum metal
+   */
+  record Stored(double coolant, double exchangers, double walls, double ducts) {}
+}

@@ -1,0 +1,49 @@
+package soakloop.simulate;
+
+import soakloop.session.Inputs;
+
+/**
+ * Everything known at one evaluation: boundary values first, then what each part found. A mutable
+ * buffer, one per run, so that an evaluation allocates nothing.
+ */
+final class Moment {
+  final Inputs inputs = new Inputs();
+
+  // Boundaries, K and SI.
+  double day;
+  double underhood;
+  double engineCoolant;
+  double coolantFlow;
+  double coolantMassFlow;
+  double faceSpeed;
+  double pumpPower;
+
+  // Coolant on its way from one loop element to the next.
+  double coolantTemperature;
+  double coolantEnthalpy;
+
+  // Charge air.
+  double airMassFlow;
+  double airCapacityRate;
+  double boost;
+  double inletAir;
+  double blowerOutlet;
+  double coreAirIn;
+  double coreAirOut;
+  double charge;
+
+  // Heat flows, W.
+  double heatCore;
+  double heatDucts;
+  double heatEngine;
+  double heatUnderhood;
+  double heatAmbient;
+
+  void clearHeat() {
+    heatCore = 0;
+    heatDucts = 0;
+    heatEngine = 0;
+    heatUnderhood = 0;
+    heatAmbient = 0;
+  }
+}

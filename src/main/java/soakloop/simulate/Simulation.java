@@ -1,0 +1,184 @@
+package soakloop.simulate;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.ode.ODEIntegrator;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
+import soakloop.rig.HeatExchanger;
+import soakloop.rig.Thermostat;
+import soakloop.session.Drive;
+import soakloop.session.Phase;
+import soakloop.simulate.Trace.Event;
+
+/** Runs a session on a rig. */
+public final class Simulation {
+  private static final double MIN_STEP = 1e-9;
+  private static final double MAX_STEP = 30;
+
+  private final Setup setup;
+  private final Options options;
+  private final LoopModel model;
+  private final Recorder recorder;
+  private final List<Event> events = new ArrayList<>();
+  private final List<Trace.Span> spans = new ArrayList<>();
+  private long evaluations;
+
+  private Simulation(Setup setup, Options options) {
+    this.setup = setup;
+    this.options = options;
+    this.model = new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant());
+    this.recorder = new Recorder(model);
+  }
+
+  /**
+   * Runs a session with the usual options.
+   *
+   * @param setup what to run
+   * @return what happened
+   * @throws SimulationException if the start cannot be, or the run breaks off
+   */
+  public static Trace run(Setup setup) throws SimulationException {
+    return run(setup, Options.DEFAULT);
+  }
+
+  /**
+   * Runs a session.
+   *
+   * @param setup what to run
+   * @param options how
+   * @return what happened
+   * @throws SimulationException if the start cannot be, or the run breaks off
+   */
+  public static Trace run(Setup setup, Options options) throws SimulationException {
+    return new Simulation(setup, options).run();
+  }
+
+  private Trace run() throws SimulationException {
+    double[] y = InitialState.of(model, setup);
+    setFan(y);
+    double time = setup.session().startTime();
+    Ledger.Stored before = model.stored(y);
+    for (Phase phase : setup.session().phases()) {
+      double end = time + phase.duration();
+      y = runPhase(phase, time, end, y);
+      spans.add(new Trace.Span(phase, time, end));
+      time = end;
+      if (phase.kind() == Phase.Kind.SETTLE) {
+        model.ledger().clear(y);
+        before = model.stored(y);
+      }
+    }
+    EnergyLedger energy = model.ledger().close(before, model.stored(y), y);
+    return new Trace(
+        recorder.times(),
+        recorder.values(),
+        spans,
+        events,
+        energy,
+        new Trace.Effort(model.getDimension(), recorder.steps(), evaluations));
+  }
+
+  private double[] runPhase(Phase phase, double start, double end, double[] from)
+      throws SimulationException {
+    model.startPhase(phase, start, from);
+    recorder.startPhase(start, sampling(phase), from);
+    ODEIntegrator integrator = integrator(phase);
+    double[] y;
+    try {
+      y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
+    } catch (MathRuntimeException e) {
+      throw SimulationException.unfinished(
+          String.format(
+              Locale.ROOT,
+              "%s (from %.1f s): the integration broke off: %s",
+              phase.name(),
+              start,
+              e.getMessage()));
+    }
+    evaluations += integrator.getEvaluations();
+    if (Arrays.stream(y).anyMatch(v -> !Double.isFinite(v))) {
+      throw SimulationException.unfinished(
+          phase.name() + ": a temperature is not a number any more");
+    }
+    recorder.endPhase(end, y);
+    return y;
+  }
+
+  private ODEIntegrator integrator(Phase phase) {
+    double[] absolute = new double[model.getDimension()];
+    double[] relative = new double[model.getDimension()];
+    Arrays.fill(absolute, options.absoluteTolerance());
+    Arrays.fill(relative, options.relativeTolerance());
+    for (int i = 0; i < Ledger.FLOWS; i++) {
+      absolute[model.ledger().first() + i] = Ledger.IGNORED;
+      relative[model.ledger().first() + i] = 0;
+    }
+    DormandPrince54Integrator integrator =
+        new DormandPrince54Integrator(MIN_STEP, MAX_STEP, absolute, relative);
+    integrator.setInitialStepSize(Math.min(0.01, phase.duration() / 2));
+    integrator.addStepHandler(recorder);
+    if (!(phase.drive() instanceof Drive.EngineOff)) {
+      addLimit(integrator);
+    }
+    addThermostat(integrator);
+    return integrator;
+  }
+
+  private void addLimit(ODEIntegrator integrator) {
+    int sensor = model.air().sensor();
+    setup
+        .chargeLimit()
+        .ifPresent(
+            limit ->
+                integrator.addEventDetector(
+                    new Crossing(
+                        y -> y[sensor] - limit,
+                        (time, rising) -> {
+                          events.add(
+                              new Event(
+                                  time,
+                                  rising ? Event.Kind.LIMIT_EXCEEDED : Event.Kind.LIMIT_REGAINED));
+                          return false;
+                        })));
+  }
+
+  private void addThermostat(ODEIntegrator integrator) {
+    if (!model.thermostatRules()) {
+      return;
+    }
+    Thermostat thermostat = setup.rig().airflow().thermostat().orElseThrow();
+    integrator.addEventDetector(
+        new Crossing(
+            y -> felt(y) - thermostat.on(), (time, rising) -> rising && switched(time, true)));
+    integrator.addEventDetector(
+        new Crossing(
+            y -> felt(y) - thermostat.off(), (time, rising) -> !rising && switched(time, false)));
+  }
+
+  private boolean switched(double time, boolean on) {
+    model.switchFan(on);
+    events.add(new Event(time, on ? Event.Kind.FAN_ON : Event.Kind.FAN_OFF));
+    return true;
+  }
+
+  private void setFan(double[] y) {
+    setup.rig().airflow().thermostat().ifPresent(t -> model.switchFan(felt(y) > t.on()));
+  }
+
+  /** What the thermostat feels: coolant entering the heat exchanger, or the pump without one. */
+  private double felt(double[] y) {
+    int exchanger = model.first(HeatExchanger.class);
+    return model.entering(exchanger < 0 ? model.pumpAt() : exchanger, y);
+  }
+
+  private double sampling(Phase phase) {
+    return switch (phase.kind()) {
+      case PULL, REPLAY -> options.pullSampling();
+      case SETTLE, IDLE, WAIT, CRUISE -> options.waitSampling();
+    };
+  }
+}

@@ -1,0 +1,173 @@
+package soakloop.study;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import soakloop.log.Log;
+import soakloop.log.Signal;
+import soakloop.quantity.Curve;
+import soakloop.simulate.Channel;
+import soakloop.simulate.Trace;
+
+/**
+ * A quantity over session time, straight between its points and level beyond its ends. Two points
+ * at one time are a jump, as charge air makes where a pull begins.
+ */
+final class Polyline {
+  private final double[] time;
+  private final double[] value;
+
+  private Polyline(double[] time, double[] value) {
+    this.time = time;
+    this.value = value;
+  }
+
+  /** A channel of a trace. */
+  static Polyline of(Trace trace, Channel channel) {
+    return new Polyline(trace.times(), trace.values(channel));
+  }
+
+  /** A signal of a log in session time, over the rows that have it; empty if none has. */
+  static Optional<Polyline> of(Log log, Signal signal, double startsAt) {
+    return log.curve(signal).map(curve -> of(curve, startsAt));
+  }
+
+  private static Polyline of(Curve curve, double startsAt) {
+    double[] time = new double[curve.size()];
+    double[] value = new double[curve.size()];
+    for (int i = 0; i < time.length; i++) {
+      time[i] = curve.place(i) - startsAt;
+      value[i] = curve.value(i);
+    }
+    return new Polyline(time, value);
+  }
+
+  double startTime() {
+    return time[0];
+  }
+
+  double endTime() {
+    return time[time.length - 1];
+  }
+
+  double first() {
+    return value[0];
+  }
+
+  double last() {
+    return value[value.length - 1];
+  }
+
+  /** The number of points from one time to another, both counted. */
+  int points(double from, double to) {
+    return (int) Arrays.stream(time).filter(t -> t >= from && t <= to).count();
+  }
+
+  /** The median time between points, s; 0 for a single one. */
+  double spacing() {
+    double[] steps = new double[time.length - 1];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = time[i + 1] - time[i];
+    }
+    Arrays.sort(steps);
+    return steps.length == 0 ? 0 : steps[steps.length / 2];
+  }
+
+  /**
+   * The part from one time to another, not before it. Of a jump at either end only the side within
+   * is kept.
+   */
+  Polyline between(double from, double to) {
+    if (!(to > from)) {
+      return new Polyline(new double[] {from}, new double[] {after(from)});
+    }
+    int low = 0;
+    while (low < time.length && time[low] <= from) {
+      low++;
+    }
+    int high = low;
+    while (high < time.length && time[high] < to) {
+      high++;
+    }
+    int inside = high - low;
+    double[] t = new double[inside + 2];
+    double[] v = new double[inside + 2];
+    System.arraycopy(time, low, t, 1, inside);
+    System.arraycopy(value, low, v, 1, inside);
+    t[0] = from;
+    v[0] = after(from);
+    t[inside + 1] = to;
+    v[inside + 1] = before(to);
+    return new Polyline(t, v);
+  }
+
+  /** The highest value; NaN if there is any. */
+  double highest() {
+    return Arrays.stream(value).reduce(Double.NEGATIVE_INFINITY, Math::max);
+  }
+
+  /** The area under it, value times s. */
+  double integral() {
+    double sum = 0;
+    for (int i = 1; i < time.length; i++) {
+      sum += (time[i] - time[i - 1]) * (value[i] + value[i - 1]) / 2;
+    }
+    return sum;
+  }
+
+  /** How long it is above a level, s. */
+  double timeAbove(double level) {
+    double sum = 0;
+    for (int i = 1; i < time.length; i++) {
+      double step = time[i] - time[i - 1];
+      double low = Math.min(value[i - 1], value[i]);
+      double high = Math.max(value[i - 1], value[i]);
+      if (low >= level) {
+        sum += high > level ? step : 0;
+      } else if (high > level) {
+        sum += step * (high - level) / (high - low);
+      }
+    }
+    return sum;
+  }
+
+  /** When it first rises from below a level to it; empty if it never does. */
+  OptionalDouble risesTo(double level) {
+    for (int i = 1; i < time.length; i++) {
+      if (value[i - 1] < level && value[i] >= level) {
+        double share = (level - value[i - 1]) / (value[i] - value[i - 1]);
+        return OptionalDouble.of(time[i - 1] + share * (time[i] - time[i - 1]));
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** The value at a time, of a jump the later one. */
+  private double after(double at) {
+    int i = time.length - 1;
+    while (i >= 0 && time[i] > at) {
+      i--;
+    }
+    if (i < 0) {
+      return value[0];
+    }
+    return time[i] == at || i == time.length - 1 ? value[i] : straight(i, at);
+  }
+
+  /** The value at a time, of a jump the earlier one. */
+  private double before(double at) {
+    int i = 0;
+    while (i < time.length && time[i] < at) {
+      i++;
+    }
+    if (i == time.length) {
+      return value[i - 1];
+    }
+    return time[i] == at || i == 0 ? value[i] : straight(i - 1, at);
+  }
+
+  private double straight(int i, double at) {
+    double share = (at - time[i]) / (time[i + 1] - time[i]);
+    return value[i] + share * (value[i + 1] - value[i]);
+  }
+}

@@ -1,0 +1,109 @@
+package soakloop.study;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import soakloop.fluid.Coolant;
+import soakloop.log.Log;
+import soakloop.log.Signal;
+import soakloop.quantity.Dimension;
+import soakloop.scenario.Scenario;
+import soakloop.simulate.Channel;
+import soakloop.simulate.Trace;
+import soakloop.simulate.Warning;
+
+/** Finds what a reader of a result should know. */
+final class Warnings {
+  /** Water boils here at sea level, K; glycol and pressure raise it. */
+  private static final double BOILING = 373.15;
+
+  private Warnings() {}
+
+  static List<Warning> of(Scenario scenario, Trace trace) {
+    List<Warning> warnings = new ArrayList<>();
+    coolant(scenario, trace, warnings);
+    scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
+    return warnings;
+  }
+
+  private static void coolant(Scenario scenario, Trace trace, List<Warning> warnings) {
+    double hottest = Double.NEGATIVE_INFINITY;
+    double coldest = Double.POSITIVE_INFINITY;
+    for (Channel channel :
+        new Channel[] {
+          Channel.CORE_COOLANT_IN,
+          Channel.CORE_COOLANT_OUT,
+          Channel.RESERVOIR,
+          Channel.EXCHANGER_COOLANT_OUT
+        }) {
+      double[] values = trace.values(channel);
+      hottest =
+          Math.max(hottest, Arrays.stream(values).filter(Double::isFinite).max().orElse(hottest));
+      coldest =
+          Math.min(coldest, Arrays.stream(values).filter(Double::isFinite).min().orElse(coldest));
+    }
+    Coolant coolant = scenario.rig().coolant();
+    if (coldest < coolant.freezingTemperature()) {
+      warnings.add(
+          new Warning(
+              Warning.Kind.COOLANT_FREEZING,
+              "the coolant falls to "
+                  + show(scenario, coldest)
+                  + " and freezes at "
+                  + show(scenario, coolant.freezingTemperature())
+                  + "; the model does not freeze it"));
+    }
+    if (hottest > BOILING) {
+      warnings.add(
+          new Warning(
+              Warning.Kind.COOLANT_BOILING,
+              "the coolant reaches "
+                  + show(scenario, hottest)
+                  + "; without pressure it would boil, and the model does not boil it"));
+    }
+    if (hottest > coolant.maxTemperature() || coldest < coolant.minTemperature()) {
+      warnings.add(
+          new Warning(
+              Warning.Kind.COOLANT_RANGE,
+              "the coolant goes from "
+                  + show(scenario, coldest)
+                  + " to "
+                  + show(scenario, hottest)
+                  + "; its property data hold from "
+                  + show(scenario, coolant.minTemperature())
+                  + " to "
+                  + show(scenario, coolant.maxTemperature())));
+    }
+  }
+
+  private static void log(Scenario scenario, Scenario.Logged logged, List<Warning> warnings) {
+    Log log = logged.log();
+    double first = log.time(0) - logged.startsAt();
+    double last = log.endTime() - logged.startsAt();
+    double end = scenario.session().endTime();
+    if (first > 1 || last < end - 1) {
+      warnings.add(
+          new Warning(
+              Warning.Kind.LOG_SHORT,
+              String.format(
+                  java.util.Locale.ROOT,
+                  "the log %s covers %.1f s to %.1f s of a session that goes from 0 s to %.1f s",
+                  log.name(),
+                  first,
+                  last,
+                  end)));
+    }
+    if (!log.has(Signal.CHARGE_TEMPERATURE)) {
+      warnings.add(
+          new Warning(
+              Warning.Kind.LOG_INCOMPLETE,
+              "the log "
+                  + log.name()
+                  + " has no charge temperature; name its column under log.columns"));
+    }
+  }
+
+  private static String show(Scenario scenario, double kelvin) {
+    return scenario.units().show(kelvin, Dimension.TEMPERATURE, 0);
+  }
+}

@@ -1,0 +1,23 @@
+package soakloop.validation;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Every suite of the project, in the order of the table. */
+final class Suites {
+  private static final List<Check> CHECKS =
+      Stream.of(
+              new CoolantChecks(),
+              new WaterChecks(),
+              new AirChecks(),
+              new EffectivenessChecks(),
+              new ExchangerExampleChecks())
+          .flatMap(suite -> suite.checks().stream())
+          .toList();
+
+  private Suites() {}
+
+  static List<Check> checks() {
+    return CHECKS;
+  }
+}
