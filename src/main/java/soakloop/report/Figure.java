@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
 import java.util.List;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
@@ -145,7 +146,9 @@ record Figure(
     g.setPaint(Palette.QUIET);
     FontMetrics metrics = g.getFontMetrics();
     double free = Double.NEGATIVE_INFINITY;
-    for (Panel.Band band : panel.bands()) {
+    List<Panel.Band> bands =
+        panel.bands().stream().sorted(Comparator.comparingDouble(Panel.Band::from)).toList();
+    for (Panel.Band band : bands) {
       double from = level.valueToJava2D(band.from(), area, RectangleEdge.BOTTOM);
       double to = level.valueToJava2D(band.to(), area, RectangleEdge.BOTTOM);
       double width = metrics.stringWidth(band.text());

@@ -181,6 +181,15 @@ final class PanelBuilder {
     return this;
   }
 
+  /** Shades a stretch in which nothing is measured that counts. */
+  PanelBuilder still(double from, double to, String text) {
+    plot.addDomainMarker(new IntervalMarker(from, to, Palette.STILL), Layer.BACKGROUND);
+    if (!text.isEmpty()) {
+      bands.add(new Panel.Band(from, to, text));
+    }
+    return this;
+  }
+
   /** Fills between two lines over the same places. */
   PanelBuilder between(double[][] upper, double[][] lower, Color color) {
     Path2D.Double path = new Path2D.Double();

@@ -80,10 +80,21 @@ record Sentences(Outcome outcome, Display display) {
     }
     OverLimit over = OverLimit.of(outcome.trace(), limit.getAsDouble());
     String name = "The limit of " + display.temperature(limit.getAsDouble());
+    if (Double.isNaN(over.peak())) {
+      return Optional.empty();
+    }
     if (!over.happens()) {
       return Optional.of(
-          name + " is never passed: the sensor peaks at " + display.temperature(over.peak()) + ".");
+          name
+              + " is never passed: the sensor peaks at "
+              + display.temperature(over.peak())
+              + logOverLimit().map(pull -> ". The log does pass it, first in " + pull).orElse("")
+              + ".");
     }
+    boolean logBelow =
+        outcome.pulls().stream().anyMatch(p -> p.logged().isPresent())
+            && logOverLimit().isEmpty()
+            && outcome.pulls().stream().anyMatch(p -> p.sensor().overLimit() > 0);
     return Optional.of(
         name
             + " is first passed "
@@ -92,19 +103,36 @@ record Sentences(Outcome outcome, Display display) {
             + Display.duration(over.seconds())
             + " in all and peaks at "
             + display.temperature(over.peak())
-            + ".");
+            + (logBelow ? ". The log stays below it in every pull." : "."));
+  }
+
+  /** Returns the first pull in which the log is over the limit. */
+  private Optional<String> logOverLimit() {
+    return outcome.pulls().stream()
+        .filter(p -> p.logged().filter(l -> l.sensor().overLimit() > 0).isPresent())
+        .map(PullResult::name)
+        .findFirst();
   }
 
   String heat() {
     EnergyLedger energy = outcome.trace().energy();
-    double in = energy.gained() + energy.toAmbient();
+    HeatBalance balance = HeatBalance.of(energy);
     double held = energy.stored();
-    return display.heat(in)
-        + " comes in ("
-        + display.heat(energy.fromChargeToCore())
-        + " of it from the charge air in the core), "
-        + display.heat(energy.toAmbient())
-        + " goes out to the outside air; coolant and metal end up holding "
+    String core =
+        energy.fromChargeToCore() > 0
+            ? " (" + display.heat(energy.fromChargeToCore()) + " of it from charge air in the core)"
+            : "";
+    String outside =
+        energy.toAmbient() > 0
+            ? " (" + display.heat(energy.toAmbient()) + " of it to the outside air)"
+            : "";
+    return "Loop and metal take in "
+        + display.heat(balance.cameIn())
+        + core
+        + ", give off "
+        + display.heat(balance.wentOut())
+        + outside
+        + " and end up holding "
         + display.heat(Math.abs(held))
         + (held >= 0 ? " more" : " less")
         + " than at the start.";
@@ -166,7 +194,8 @@ record Sentences(Outcome outcome, Display display) {
         return (time > pull.endTime() ? "after " : "in ") + pull.name();
       }
     }
-    return "at " + Display.clock(time) + " min";
+    double since = time - TimeScale.of(outcome.trace()).from();
+    return since < 1 ? "at the start" : Display.duration(since) + " in";
   }
 
   private String fromTo(Channel channel, TimeScale time) {

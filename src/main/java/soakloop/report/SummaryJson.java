@@ -119,6 +119,8 @@ final class SummaryJson {
 
   private static JsonObject logged(PullResult.Logged logged) {
     JsonObject o = new JsonObject();
+    number(o, "countedAt", logged.countedAt());
+    number(o, "coveredTo", logged.coveredTo());
     o.add("sensorTemperature", readings(logged.sensor()));
     if (logged.coreInletPeak().isPresent()) {
       JsonObject coolant = new JsonObject();

@@ -61,6 +61,15 @@ class AnswerTest {
   }
 
   @Test
+  void logThatPassesTheLimitIsNotHushedUp() {
+    Outcome outcome = SampleOutcome.standard().make();
+    double peak = OverLimit.of(outcome.trace(), 1000).peak() - 273.15;
+    String said = sentences(SampleOutcome.standard().limit(OptionalDouble.of(peak + 0.1))).get(2);
+    assertTrue(said.contains("is never passed"), said);
+    assertTrue(said.contains("The log does pass it, first in pull 5."), said);
+  }
+
+  @Test
   void onePullSaysStartEndAndDistanceToTheCoolant() {
     String said = sentences(SampleOutcome.standard().pulls(1)).get(0);
     assertTrue(
