@@ -73,37 +73,77 @@ record Sentences(Outcome outcome, Display display) {
         + ".";
   }
 
+  /** Says how the sensor stands to the limit, if there is one and the engine runs at all. */
   Optional<String> limit() {
     OptionalDouble limit = outcome.scenario().limits().chargeTemperature();
     if (limit.isEmpty()) {
       return Optional.empty();
     }
     OverLimit over = OverLimit.of(outcome.trace(), limit.getAsDouble());
-    String name = "The limit of " + display.temperature(limit.getAsDouble());
     if (Double.isNaN(over.peak())) {
       return Optional.empty();
     }
-    if (!over.happens()) {
-      return Optional.of(
-          name
-              + " is never passed: the sensor peaks at "
-              + display.temperature(over.peak())
-              + logOverLimit().map(pull -> ". The log does pass it, first in " + pull).orElse("")
-              + ".");
-    }
-    boolean logBelow =
-        outcome.pulls().stream().anyMatch(p -> p.logged().isPresent())
-            && logOverLimit().isEmpty()
-            && outcome.pulls().stream().anyMatch(p -> p.sensor().overLimit() > 0);
+    String name = "The limit of " + display.temperature(limit.getAsDouble());
     return Optional.of(
-        name
-            + " is first passed "
-            + when(over.first())
-            + "; the sensor is above it for "
-            + Display.duration(over.seconds())
-            + " in all and peaks at "
-            + display.temperature(over.peak())
-            + (logBelow ? ". The log stays below it in every pull." : "."));
+        outcome.pulls().isEmpty()
+            ? limitOfSession(name, over)
+            : limitOfPulls(name, limit.getAsDouble(), over));
+  }
+
+  private String limitOfSession(String name, OverLimit over) {
+    if (!over.happens()) {
+      return name
+          + " is never passed: the sensor peaks at "
+          + display.temperature(over.peak())
+          + ".";
+    }
+    double since = over.first() - TimeScale.of(outcome.trace()).from();
+    return name
+        + " is first passed "
+        + (since < 1 ? "at the start" : Display.duration(since) + " in")
+        + aboveIt(over.seconds(), over.peak());
+  }
+
+  private String limitOfPulls(String name, double limit, OverLimit over) {
+    List<PullResult> pulls = outcome.pulls();
+    double seconds = pulls.stream().mapToDouble(p -> p.sensor().overLimit()).sum();
+    double peak =
+        pulls.stream().mapToDouble(p -> p.sensor().peakToNextPull()).max().orElse(over.peak());
+    Optional<PullResult> first = pulls.stream().filter(p -> p.sensor().overLimit() > 0).findFirst();
+    double outside = over.seconds() - seconds;
+    String rest =
+        outside >= 1
+            ? " Outside the pulls it is above it for "
+                + (first.isPresent() ? "another " : "")
+                + Display.duration(outside)
+                + "."
+            : "";
+    if (first.isEmpty()) {
+      return name
+          + " is not passed in any pull: the sensor peaks at "
+          + display.temperature(peak)
+          + logOverLimit().map(pull -> ". The log does pass it, first in " + pull).orElse("")
+          + "."
+          + rest;
+    }
+    boolean inside = first.get().sensor().peakInPull() > limit;
+    boolean logBelow =
+        pulls.stream().anyMatch(p -> p.logged().isPresent()) && logOverLimit().isEmpty();
+    return name
+        + " is first passed "
+        + (inside ? "in " : "after ")
+        + first.get().name()
+        + aboveIt(seconds, peak)
+        + (logBelow ? " The log stays below it in every pull." : "")
+        + rest;
+  }
+
+  private String aboveIt(double seconds, double peak) {
+    return "; the sensor is above it for "
+        + Display.duration(seconds)
+        + " in all and peaks at "
+        + display.temperature(peak)
+        + ".";
   }
 
   /** Returns the first pull in which the log is over the limit. */
@@ -184,18 +224,6 @@ record Sentences(Outcome outcome, Display display) {
             + display.signedDifference(seen)
             + ", the model "
             + display.signedDifference(said));
-  }
-
-  private String when(double time) {
-    List<PullResult> pulls = outcome.pulls();
-    for (int i = pulls.size() - 1; i >= 0; i--) {
-      PullResult pull = pulls.get(i);
-      if (time >= pull.startTime()) {
-        return (time > pull.endTime() ? "after " : "in ") + pull.name();
-      }
-    }
-    double since = time - TimeScale.of(outcome.trace()).from();
-    return since < 1 ? "at the start" : Display.duration(since) + " in";
   }
 
   private String fromTo(Channel channel, TimeScale time) {

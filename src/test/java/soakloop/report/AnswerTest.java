@@ -55,9 +55,28 @@ class AnswerTest {
     String passed = sentences(SampleOutcome.standard()).get(2);
     assertTrue(passed.startsWith("The limit of 54 \u00b0C is first passed in pull 1;"), passed);
     String never = sentences(SampleOutcome.standard().limit(OptionalDouble.of(90))).get(2);
-    assertTrue(never.startsWith("The limit of 90 \u00b0C is never passed:"), never);
+    assertTrue(never.startsWith("The limit of 90 \u00b0C is not passed in any pull:"), never);
     List<String> none = sentences(SampleOutcome.standard().limit(OptionalDouble.empty()));
     assertFalse(String.join(" ", none).contains("limit"), none.toString());
+  }
+
+  @Test
+  void timeOverTheLimitOutsideThePullsIsSaidApart() {
+    Outcome outcome = SampleOutcome.standard().limit(OptionalDouble.of(28)).make();
+    double inPulls = outcome.pulls().stream().mapToDouble(p -> p.sensor().overLimit()).sum();
+    double all = OverLimit.of(outcome.trace(), 28 + 273.15).seconds();
+    String said = sentences(SampleOutcome.standard().limit(OptionalDouble.of(28))).get(2);
+    assertTrue(said.contains("is above it for " + Display.duration(inPulls) + " in all"), said);
+    assertTrue(
+        said.endsWith(
+            "Outside the pulls it is above it for another "
+                + Display.duration(all - inPulls)
+                + "."),
+        said);
+    String cooling =
+        sentences(SampleOutcome.standard().pulls(0).limit(OptionalDouble.of(28))).get(1);
+    assertTrue(
+        cooling.startsWith("The limit of 28 \u00b0C is first passed at the start;"), cooling);
   }
 
   @Test
@@ -65,7 +84,7 @@ class AnswerTest {
     Outcome outcome = SampleOutcome.standard().make();
     double peak = OverLimit.of(outcome.trace(), 1000).peak() - 273.15;
     String said = sentences(SampleOutcome.standard().limit(OptionalDouble.of(peak + 0.1))).get(2);
-    assertTrue(said.contains("is never passed"), said);
+    assertTrue(said.contains("is not passed in any pull"), said);
     assertTrue(said.contains("The log does pass it, first in pull 5."), said);
   }
 
