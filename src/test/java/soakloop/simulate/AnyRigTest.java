@@ -28,7 +28,7 @@ class AnyRigTest {
       Start start =
           new Start(
               OptionalDouble.empty(),
-              OptionalDouble.of(random.between(275, 330)),
+              OptionalDouble.of(random.liquid(rig, 275, 330)),
               random.between(280, 383));
       Trace trace = Simulation.run(new Setup(day, rig, start, session, OptionalDouble.empty()));
       String what = "seed " + seed + ": " + rig;
