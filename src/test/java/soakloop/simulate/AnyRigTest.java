@@ -16,7 +16,7 @@ import soakloop.session.Start;
 /** What must hold on any rig in any session: it runs to the end and its energy adds up. */
 @Tag("analytic")
 class AnyRigTest {
-  private static final int RIGS = 200;
+  private static final int RIGS = 150;
 
   @Test
   void everySessionEndsAndItsEnergyAddsUp() throws SimulationException {

@@ -17,7 +17,7 @@ import soakloop.session.Start;
  */
 @Tag("analytic")
 class BoundaryFactTest {
-  private static final int RIGS = 200;
+  private static final int RIGS = 150;
   private static final double TOLERANCE = 0.01;
 
   /** The coldest and the hottest boundary so far. */

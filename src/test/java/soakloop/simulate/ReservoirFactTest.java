@@ -26,7 +26,7 @@ import soakloop.session.Start;
  */
 @Tag("analytic")
 class ReservoirFactTest {
-  private static final int RIGS = 200;
+  private static final int RIGS = 150;
   private static final double TOLERANCE = 0.01;
   private static final double[] FACTORS = {1.3, 2, 5};
 

@@ -20,7 +20,7 @@ import soakloop.session.Start;
  */
 @Tag("analytic")
 class StoredEnergyFactTest {
-  private static final int RIGS = 200;
+  private static final int RIGS = 150;
 
   /** Of the energy stored, what a step's error may hide. */
   private static final double RELATIVE = 1e-9;
