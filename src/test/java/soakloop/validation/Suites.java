@@ -11,7 +11,8 @@ final class Suites {
               new WaterChecks(),
               new AirChecks(),
               new EffectivenessChecks(),
-              new ExchangerExampleChecks())
+              new ExchangerExampleChecks(),
+              new ExchangerGridChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 
