@@ -12,7 +12,8 @@ final class Suites {
               new AirChecks(),
               new EffectivenessChecks(),
               new ExchangerExampleChecks(),
-              new ExchangerGridChecks())
+              new ExchangerGridChecks(),
+              new SteadyLoopChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 
