@@ -13,7 +13,8 @@ final class Suites {
               new EffectivenessChecks(),
               new ExchangerExampleChecks(),
               new ExchangerGridChecks(),
-              new SteadyLoopChecks())
+              new SteadyLoopChecks(),
+              new CellChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 
