@@ -25,8 +25,8 @@ import soakloop.exchange.FlowArrangement;
  *
  * <p>Two clamps keep the cell from making temperatures that were not there: air leaves no colder
  * than the wall ({@code Ga <= Ca}), and a warmer coolant inlet never cools the cell ({@code theta
- * >= 1 - Cc/Gc}). They act only where one cell holds many transfer units; there the cell falls a
- * little short of the exact result.
+ * >= 1 - Cc/Gc}). They act only where one cell holds many transfer units. What the second adds to R
+ * is taken off {@code 1/Ga}; only where both act does the cell fall short of the exact result.
  */
 final class CellCoefficients {
   /** Air capacity rate over coolant capacity rate below which the air does not count. */
@@ -66,8 +66,9 @@ final class CellCoefficients {
     }
     double overall = air * coolant / (air + coolant);
     double units = overall / airRate;
-    airShare = Math.min(1, 1 / (airRate / air + middle(units)));
+    double resistance = airRate / air + middle(units); // of Ga, over that of the air's rate
     if (coolantRate == 0 || overall == 0) {
+      airShare = Math.min(1, 1 / resistance);
       theta = 1;
       return;
     }
@@ -78,6 +79,8 @@ final class CellCoefficients {
         FlowArrangement.CROSS_UNMIXED.effectiveness(overall / least, least / most);
     double exact = coolantRate * (1 / (effectiveness * least) - still);
     theta = clamp(Math.max(exact, monotone));
+    double left = resistance - airRate * (theta - exact) / coolantRate;
+    airShare = left > 1 ? 1 / left : 1;
   }
 
   /** Returns m of the class comment: 1/2 for few transfer units, 1 for many. */
