@@ -76,12 +76,11 @@ record Cause(double creep, double coolant, double plenum) {
 
   /** Says how the charge's distance to the coolant has changed. */
   private String distance(Display display) {
-    String size = display.difference(aboveCoolant());
-    if (size.startsWith("0 ")) {
+    if (display.isNone(aboveCoolant())) {
       return "the charge stands as far above it as before";
     }
     return "the charge stands "
-        + size
+        + display.difference(aboveCoolant())
         + (aboveCoolant() > 0 ? " further above it" : " closer to it");
   }
 

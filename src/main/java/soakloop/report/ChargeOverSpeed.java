@@ -1,7 +1,6 @@
 package soakloop.report;
 
 import java.awt.Color;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
@@ -22,6 +21,12 @@ import soakloop.study.PullResult;
  * @param display how numbers are shown
  */
 record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
+  /** About how many pulls are named. */
+  private static final int NAMED = 7;
+
+  /** What two times of the same instant may differ by, s. */
+  private static final double INSTANT = 1e-9;
+
   @Override
   public String name() {
     return NAMES.get(2);
@@ -34,8 +39,11 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
 
   @Override
   public String caption() {
-    return "Each pull over the last, darker as they go by."
-        + (outcome.comparison().isPresent() ? " Dots are logged." : "");
+    String pulls =
+        outcome.pulls().size() > 1
+            ? "Each pull over the last, darker as they go by."
+            : "The pull as a dyno sheet shows it.";
+    return pulls + (outcome.comparison().isPresent() ? " Dots are logged." : "");
   }
 
   @Override
@@ -51,11 +59,13 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
       PullResult pull = outcome.pulls().get(i);
       Color color = Palette.step(i, count);
       double[][] curve = modelled(kit, pull);
-      for (double speed : curve[0]) {
-        low = Math.min(low, speed);
-        high = Math.max(high, speed);
+      for (int k = 0; k < curve[0].length; k++) {
+        if (Double.isFinite(curve[1][k])) {
+          low = Math.min(low, curve[0][k]);
+          high = Math.max(high, curve[0][k]);
+        }
       }
-      panel.line(pull.name(), curve, color, 2.2f);
+      panel.line(named(i, count) ? pull.name() : "", curve, color, 2.2f);
       outcome.comparison().ifPresent(c -> panel.points("", logged(kit, c, pull), color, 3.4));
     }
     markCounted(panel, kit);
@@ -70,6 +80,14 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
         List.of(panel.build(1, kit.degrees(10))));
   }
 
+  /**
+   * Returns whether a pull is named: all of a few, of many the first, the last and some between.
+   */
+  private static boolean named(int index, int count) {
+    int step = (count + NAMED - 1) / NAMED;
+    return index == count - 1 || (index % step == 0 && count - 1 - index >= step);
+  }
+
   /** Marks the counted speed if it is the same for every pull. */
   private void markCounted(PanelBuilder panel, ChartKit kit) {
     double counted = outcome.pulls().get(0).countedTo();
@@ -81,50 +99,23 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
 
   private static double[][] modelled(ChartKit kit, PullResult pull) {
     Trace trace = kit.trace();
-    int first = trace.firstFrom(pull.startTime());
-    int end = first;
-    while (end < trace.size() && trace.time(end) <= pull.endTime() + 1e-9) {
-      end++;
+    Sweep sweep = new Sweep();
+    for (int i = trace.firstFrom(pull.startTime()); i < trace.size(); i++) {
+      if (trace.time(i) > pull.endTime() + INSTANT) {
+        break;
+      }
+      sweep.add(
+          trace.time(i),
+          kit.shown(trace.value(Channel.ENGINE_SPEED, i), Dimension.ROTATION),
+          kit.shown(trace.value(Channel.SENSOR, i), Dimension.TEMPERATURE));
     }
-    double[][] curve = new double[2][end - first];
-    for (int i = first; i < end; i++) {
-      curve[0][i - first] = kit.shown(trace.value(Channel.ENGINE_SPEED, i), Dimension.ROTATION);
-      curve[1][i - first] = kit.shown(trace.value(Channel.SENSOR, i), Dimension.TEMPERATURE);
-    }
-    return withoutGearChange(curve);
-  }
-
-  /**
-   * Leaves out the samples at a pull's very edge that still show the idle before or the idle after:
-   * at a phase's end two samples share one instant.
-   */
-  private static double[][] withoutGearChange(double[][] curve) {
-    int n = curve[0].length;
-    int first = n > 2 && Math.abs(curve[0][1] - curve[0][0]) > EDGE ? 1 : 0;
-    int last = n > 2 && Math.abs(curve[0][n - 1] - curve[0][n - 2]) > EDGE ? n - 1 : n;
-    return new double[][] {
-      Arrays.copyOfRange(curve[0], first, last), Arrays.copyOfRange(curve[1], first, last)
-    };
-  }
-
-  /** A jump between two samples that no engine makes, rpm. */
-  private static final double EDGE = 600;
-
-  /** Returns how many readings there are up to the highest speed: the rest is after the lift. */
-  private static int uptoHighest(double[] speed, int count) {
-    int highest = 0;
-    for (int i = 1; i < count; i++) {
-      highest = speed[i] >= speed[highest] ? i : highest;
-    }
-    return Math.min(count, highest + 1);
+    return sweep.rising();
   }
 
   private static double[][] logged(ChartKit kit, Comparison beside, PullResult pull) {
     Log log = beside.log();
     Optional<Curve> speeds = log.curve(Signal.ENGINE_SPEED);
-    double[] x = new double[log.size()];
-    double[] y = new double[log.size()];
-    int n = 0;
+    Sweep sweep = new Sweep();
     for (int i = 0; i < log.size(); i++) {
       double t = log.time(i) - beside.offset();
       double value = log.value(Signal.CHARGE_TEMPERATURE, i);
@@ -133,11 +124,9 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
             speeds.isPresent()
                 ? speeds.get().at(log.time(i))
                 : kit.trace().at(Channel.ENGINE_SPEED, t);
-        x[n] = kit.shown(speed, Dimension.ROTATION);
-        y[n++] = kit.shown(value, Dimension.TEMPERATURE);
+        sweep.add(t, kit.shown(speed, Dimension.ROTATION), kit.shown(value, Dimension.TEMPERATURE));
       }
     }
-    int end = uptoHighest(x, n);
-    return new double[][] {Arrays.copyOf(x, end), Arrays.copyOf(y, end)};
+    return sweep.rising();
   }
 }

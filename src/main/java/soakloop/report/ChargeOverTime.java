@@ -6,6 +6,7 @@ import org.jfree.chart.axis.NumberAxis;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.simulate.Channel;
+import soakloop.simulate.Trace;
 import soakloop.study.Outcome;
 
 /**
@@ -33,6 +34,9 @@ record ChargeOverTime(Outcome outcome, Display display) implements Chart {
     if (!outcome.pulls().isEmpty()) {
       caption += " Pulls are shaded.";
     }
+    if (!new ChartKit(outcome, display).engineOff().isEmpty()) {
+      caption += " With the engine off (grey) the sensor shows soaked metal, not charge.";
+    }
     if (hasLog()) {
       caption += " Dots are logged. Below: modelled less logged; above zero the model reads hot.";
     }
@@ -46,8 +50,9 @@ record ChargeOverTime(Outcome outcome, Display display) implements Chart {
     NumberAxis level = Axes.time(style, kit.time());
     String label = style.narrow() ? "Charge" : "Charge temperature";
     PanelBuilder above = new PanelBuilder(style, level, label + kit.in(Dimension.TEMPERATURE));
+    shadeEngineOff(above, kit, true);
     kit.shadePulls(above, true);
-    above.line("charge air", kit.line(Channel.CHARGE), Palette.WARM, 1.3f);
+    above.line("charge air", kit.airLine(Channel.CHARGE), Palette.WARM, 1.3f);
     above.line("sensor", kit.line(Channel.SENSOR), Palette.HOT, 2.6f);
     double[][] logged = kit.logged(Signal.CHARGE_TEMPERATURE, style);
     if (logged[0].length > 0) {
@@ -60,11 +65,19 @@ record ChargeOverTime(Outcome outcome, Display display) implements Chart {
       String difference =
           (style.narrow() ? "Error" : "Model less log") + kit.in(Dimension.TEMPERATURE_DIFFERENCE);
       PanelBuilder below = new PanelBuilder(style, level, difference);
+      shadeEngineOff(below, kit, false);
       kit.shadePulls(below, false);
       below.points("", kit.residuals(Signal.CHARGE_TEMPERATURE, style), Palette.INK, 2.8).zero();
       panels.add(below.build(1, kit.degrees(4)));
     }
     return new Figure(style, title(), outcome.scenario().title(), level, panels);
+  }
+
+  private static void shadeEngineOff(PanelBuilder panel, ChartKit kit, boolean named) {
+    for (Trace.Span off : kit.engineOff()) {
+      double from = kit.time().of(Math.max(off.start(), kit.time().from()));
+      panel.still(from, kit.time().of(off.end()), named ? "engine off" : "");
+    }
   }
 
   private boolean hasLog() {

@@ -7,6 +7,7 @@ import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
+import soakloop.session.Drive;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
 import soakloop.study.Comparison;
@@ -48,6 +49,24 @@ record ChartKit(Outcome outcome, Display display) {
   /** Returns a channel over the session's time. */
   double[][] line(Channel channel) {
     return time().line(trace(), shown(trace().values(channel), channel.dimension()));
+  }
+
+  /** Returns a channel of the charge air, broken where no air moves. */
+  double[][] airLine(Channel channel) {
+    double[] values = shown(trace().values(channel), channel.dimension());
+    for (int i = 0; i < values.length; i++) {
+      if (!(trace().value(Channel.AIR_MASS_FLOW, i) > 0)) {
+        values[i] = Double.NaN;
+      }
+    }
+    return time().line(trace(), values);
+  }
+
+  /** Returns the phases with the engine off, from the first time shown. */
+  List<Trace.Span> engineOff() {
+    return trace().spans().stream()
+        .filter(s -> s.phase().drive() instanceof Drive.EngineOff && s.end() > time().from())
+        .toList();
   }
 
   /** Returns logged points over the session's time; none if the log lacks the signal. */
@@ -96,7 +115,11 @@ record ChartKit(Outcome outcome, Display display) {
         .limits()
         .chargeTemperature()
         .ifPresent(
-            k -> panel.limit(shown(k, Dimension.TEMPERATURE), "limit " + display.temperature(k)));
+            k ->
+                panel.limit(
+                    shown(k, Dimension.TEMPERATURE),
+                    "limit " + display.temperature(k),
+                    degrees(10)));
   }
 
   /** Returns a degree's worth of Kelvin in shown units, so that scales need not depend on them. */

@@ -18,6 +18,9 @@ import soakloop.study.Outcome;
  * @param display how numbers are shown
  */
 record Conditions(Outcome outcome, Display display) {
+  /** Most comment lines of a log that are repeated. */
+  private static final int NOTES = 6;
+
   /** Returns day, start and limit, one line each. */
   List<String> lines() {
     var scenario = outcome.scenario();
@@ -47,7 +50,8 @@ record Conditions(Outcome outcome, Display display) {
         .ifPresent(
             l -> {
               lines.add("Log: " + l.log().name());
-              lines.addAll(l.log().notes().stream().map(n -> "Log says: " + n).toList());
+              lines.addAll(
+                  l.log().notes().stream().limit(NOTES).map(n -> "Log says: " + n).toList());
             });
     return lines;
   }

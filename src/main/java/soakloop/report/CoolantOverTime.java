@@ -35,7 +35,11 @@ record CoolantOverTime(Outcome outcome, Display display) implements Chart {
         shows(Channel.PLENUM_METAL)
             ? ""
             : " Plenum metal is much hotter (" + plenumRange() + ") and left off the scale.";
-    return "Where the loop starts each pull is what the core has to work with." + dots + left;
+    String point =
+        outcome.pulls().isEmpty()
+            ? "The core can cool the charge no further than to the coolant that enters it."
+            : "Where the loop starts each pull is what the core has to work with.";
+    return point + dots + left;
   }
 
   @Override
@@ -65,7 +69,7 @@ record CoolantOverTime(Outcome outcome, Display display) implements Chart {
       PanelBuilder panel, ChartKit kit, ChartStyle style, Signal signal, java.awt.Color color) {
     double[][] logged = kit.logged(signal, style);
     if (logged[0].length > 0) {
-      panel.points("", logged, Palette.readable(color), 2.8);
+      panel.points("", logged, color, 2.8);
     }
   }
 

@@ -40,7 +40,7 @@ record Creep(Outcome outcome, Display display) implements Chart {
     ChartKit kit = new ChartKit(outcome, display);
     int count = outcome.pulls().size();
     NumberAxis level = Axes.plain(style, "Pull");
-    level.setRange(0.8, count + 0.08);
+    level.setRange(1 - 0.05 * count, count + Math.max(0.08, 0.025 * count));
     level.setTickUnit(new NumberTickUnit(Math.max(1, Math.ceil(count / 12.0))));
     PanelBuilder panel =
         new PanelBuilder(style, level, "Charge sensor" + kit.in(Dimension.TEMPERATURE));

@@ -34,7 +34,7 @@ record Display(UnitSystem units, boolean plain) {
 
   /** Returns number and symbol. */
   String show(double si, Dimension dimension, int decimals) {
-    return (number(si, dimension, decimals) + " " + symbol(dimension)).strip();
+    return with(number(si, dimension, decimals), dimension);
   }
 
   /** Returns a temperature in whole degrees: what a sensor in a car is good for. */
@@ -49,16 +49,14 @@ record Display(UnitSystem units, boolean plain) {
 
   /** Returns a temperature difference in whole degrees with its sign. */
   String signedDifference(double kelvin) {
-    return signed(kelvin, Dimension.TEMPERATURE_DIFFERENCE, 0)
-        + " "
-        + symbol(Dimension.TEMPERATURE_DIFFERENCE);
+    return with(
+        signed(kelvin, Dimension.TEMPERATURE_DIFFERENCE, 0), Dimension.TEMPERATURE_DIFFERENCE);
   }
 
   /** Returns a fine temperature difference with its sign, such as a bias. */
   String fineDifference(double kelvin) {
-    return signed(kelvin, Dimension.TEMPERATURE_DIFFERENCE, 1)
-        + " "
-        + symbol(Dimension.TEMPERATURE_DIFFERENCE);
+    return with(
+        signed(kelvin, Dimension.TEMPERATURE_DIFFERENCE, 1), Dimension.TEMPERATURE_DIFFERENCE);
   }
 
   /** Returns an engine speed, such as 6500 rpm. */
@@ -76,7 +74,18 @@ record Display(UnitSystem units, boolean plain) {
     double value = units.unit(Dimension.ENERGY).fromSi(joule);
     double grain = Math.pow(10, Math.max(0, Math.floor(Math.log10(Math.abs(value) + 1)) - 2));
     String rounded = String.format(Locale.ROOT, "%.0f", Math.rint(value / grain) * grain);
-    return rounded.replaceFirst("^-0$", "0") + " " + symbol(Dimension.ENERGY);
+    return with(rounded.replaceFirst("^-0$", "0"), Dimension.ENERGY);
+  }
+
+  /** Returns whether a temperature difference is shown as none in whole degrees. */
+  boolean isNone(double kelvin) {
+    return number(Math.abs(kelvin), Dimension.TEMPERATURE_DIFFERENCE, 0).equals("0");
+  }
+
+  /** Joins number and symbol so that no line breaks between them. */
+  private String with(String number, Dimension dimension) {
+    String symbol = symbol(dimension);
+    return symbol.isEmpty() ? number : number + (plain ? " " : "\u00a0") + symbol;
   }
 
   /** Returns a length of time: seconds below two minutes, then minutes and seconds. */

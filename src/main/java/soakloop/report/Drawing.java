@@ -42,7 +42,9 @@ final class Drawing {
       g.dispose();
     } catch (RuntimeException | LinkageError | InternalError e) {
       throw new IOException(
-          "charts need a font and Java finds none here (" + e.getMessage() + ")", e);
+          "charts need a font and Java finds none here; install one, such as DejaVu Sans, together"
+              + " with the fontconfig package",
+          e);
     }
   }
 

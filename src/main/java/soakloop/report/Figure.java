@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
 import java.util.List;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
@@ -120,11 +121,7 @@ record Figure(
   private void drawEnds(Graphics2D g, Panel panel, Rectangle2D area) {
     g.setFont(style.font());
     double height = g.getFontMetrics().getHeight();
-    double[] wanted =
-        panel.ends().stream()
-            .mapToDouble(
-                e -> panel.plot().getRangeAxis().valueToJava2D(e.value(), area, RectangleEdge.LEFT))
-            .toArray();
+    double[] wanted = panel.ends().stream().mapToDouble(e -> heightOf(panel, e, area)).toArray();
     double[] placed =
         LabelStack.place(wanted, height, area.getMinY() - height / 2, area.getMaxY() + height / 2);
     for (int i = 0; i < wanted.length; i++) {
@@ -138,12 +135,20 @@ record Figure(
     }
   }
 
+  /** Returns how high an end stands; at the upper edge if its value is above the axis. */
+  private static double heightOf(Panel panel, Panel.End end, Rectangle2D area) {
+    double y = panel.plot().getRangeAxis().valueToJava2D(end.value(), area, RectangleEdge.LEFT);
+    return Math.max(area.getMinY(), y);
+  }
+
   private void drawBands(Graphics2D g, Panel panel, Rectangle2D area) {
     g.setFont(style.small());
     g.setPaint(Palette.QUIET);
     FontMetrics metrics = g.getFontMetrics();
     double free = Double.NEGATIVE_INFINITY;
-    for (Panel.Band band : panel.bands()) {
+    List<Panel.Band> bands =
+        panel.bands().stream().sorted(Comparator.comparingDouble(Panel.Band::from)).toList();
+    for (Panel.Band band : bands) {
       double from = level.valueToJava2D(band.from(), area, RectangleEdge.BOTTOM);
       double to = level.valueToJava2D(band.to(), area, RectangleEdge.BOTTOM);
       double width = metrics.stringWidth(band.text());

@@ -14,44 +14,28 @@ import soakloop.simulate.EnergyLedger;
  * @param display how numbers are shown
  */
 record HeatBars(EnergyLedger energy, Display display) {
-  /**
-   * One bar.
-   *
-   * @param where where the heat came from or went
-   * @param joule J
-   */
-  private record Bar(String where, double joule) {}
-
   /** Returns what a template needs: groups with a name, a total and rows. */
   List<Map<String, Object>> groups() {
-    List<Bar> in =
-        List.of(
-            new Bar("charge air, at the core", energy.fromChargeToCore()),
-            new Bar("charge air, at blower case and plenum", energy.fromChargeToDucts()),
-            new Bar("engine, through plenum metal", energy.fromEngine()),
-            new Bar("pump", energy.fromPump()),
-            new Bar("underhood air", energy.fromUnderhood()));
-    List<Bar> out = List.of(new Bar("outside air, at the heat exchanger", energy.toAmbient()));
-    List<Bar> stays =
-        List.of(
-            new Bar("coolant", energy.storedCoolant()),
-            new Bar("metal of core and heat exchanger", energy.storedExchangers()),
-            new Bar("hose walls", energy.storedWalls()),
-            new Bar("blower case and plenum metal", energy.storedDucts()));
+    HeatBalance balance = HeatBalance.of(energy);
     double longest =
-        Stream.of(in, out, stays)
+        Stream.of(balance.in(), balance.out(), balance.stays())
             .flatMap(List::stream)
             .mapToDouble(b -> Math.abs(b.joule()))
             .max()
             .orElse(1);
     return List.of(
-        group("Came in", "in", in, longest),
-        group("Went out", "out", out, longest),
-        group("Stays in the loop", "stays", stays, longest));
+        group("Came in", "in", balance.in(), longest),
+        group("Went out", "out", balance.out(), longest),
+        group(
+            balance.stay() < 0 ? "Change in the loop" : "Stays in the loop",
+            "stays",
+            balance.stays(),
+            longest));
   }
 
-  private Map<String, Object> group(String name, String kind, List<Bar> bars, double longest) {
-    double total = bars.stream().mapToDouble(Bar::joule).sum();
+  private Map<String, Object> group(
+      String name, String kind, List<HeatBalance.Entry> bars, double longest) {
+    double total = bars.stream().mapToDouble(HeatBalance.Entry::joule).sum();
     return Map.of(
         "name",
         name,
@@ -63,7 +47,7 @@ record HeatBars(EnergyLedger energy, Display display) {
         bars.stream().map(b -> row(b, longest)).toList());
   }
 
-  private Map<String, Object> row(Bar bar, double longest) {
+  private Map<String, Object> row(HeatBalance.Entry bar, double longest) {
     double share = longest > 0 ? Math.abs(bar.joule()) / longest : 0;
     return Map.of(
         "where",

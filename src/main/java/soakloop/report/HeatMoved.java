@@ -15,14 +15,6 @@ import soakloop.study.Outcome;
  * @param display how numbers are shown
  */
 record HeatMoved(Outcome outcome, Display display) implements Chart {
-  private static final List<Channel> IN =
-      List.of(
-          Channel.HEAT_CORE,
-          Channel.HEAT_DUCTS,
-          Channel.HEAT_ENGINE,
-          Channel.HEAT_PUMP,
-          Channel.HEAT_UNDERHOOD);
-
   @Override
   public String name() {
     return NAMES.get(4);
@@ -35,9 +27,12 @@ record HeatMoved(Outcome outcome, Display display) implements Chart {
 
   @Override
   public String caption() {
-    return "Added up from the start. In: from charge air, engine, pump and underhood air. Out: to"
-        + " the outside air. The shaded gap between them is heat soak: it is still in coolant"
-        + " and metal.";
+    boolean gained = outcome.trace().energy().stored() >= 0;
+    return "Added up from the start: all that comes in, and all that goes out to the air. The shaded"
+        + " gap between them is "
+        + (gained
+            ? "heat soak: it is still in coolant and metal."
+            : "what coolant and metal have given up.");
   }
 
   @Override
@@ -46,8 +41,8 @@ record HeatMoved(Outcome outcome, Display display) implements Chart {
     TimeScale time = kit.time();
     NumberAxis level = Axes.time(style, time);
     PanelBuilder panel = new PanelBuilder(style, level, "Heat" + kit.in(Dimension.ENERGY));
-    double[][] in = time.line(kit.trace(), sum(kit, IN));
-    double[][] out = time.line(kit.trace(), sum(kit, List.of(Channel.HEAT_AMBIENT)));
+    double[][] in = time.line(kit.trace(), sum(kit, true));
+    double[][] out = time.line(kit.trace(), sum(kit, false));
     kit.shadePulls(panel, true);
     panel
         .between(in, out, Palette.STORED)
@@ -62,15 +57,23 @@ record HeatMoved(Outcome outcome, Display display) implements Chart {
         List.of(panel.build(1, kit.shown(1e4, Dimension.ENERGY))));
   }
 
-  /** Integrates channels from the first time shown, in shown units, by the trapezoidal rule. */
-  private static double[] sum(ChartKit kit, List<Channel> channels) {
+  /**
+   * Integrates the flows that are inward over the session, or those that are outward, from the
+   * first time shown, in shown units, by the trapezoidal rule.
+   */
+  private static double[] sum(ChartKit kit, boolean inward) {
     Trace trace = kit.trace();
+    List<Channel> flows =
+        HeatBalance.flows().stream()
+            .filter(c -> HeatBalance.isInward(trace.energy(), c) == inward)
+            .toList();
     double[] sum = new double[trace.size()];
     for (int i = trace.firstFrom(kit.time().from()) + 1; i < sum.length; i++) {
       double step = trace.time(i) - trace.time(i - 1);
       double mean = 0;
-      for (Channel channel : channels) {
-        mean += (trace.value(channel, i) + trace.value(channel, i - 1)) / 2;
+      for (Channel channel : flows) {
+        double sign = inward == (channel == Channel.HEAT_AMBIENT) ? -1 : 1;
+        mean += sign * (trace.value(channel, i) + trace.value(channel, i - 1)) / 2;
       }
       sum[i] = sum[i - 1] + kit.shown(step * mean, Dimension.ENERGY);
     }

@@ -53,12 +53,13 @@ final class PanelBuilder {
     plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
   }
 
-  /** Adds a line, named at its right end. */
+  /** Adds a line, named at its right end; without a name it is only drawn. */
   PanelBuilder line(String name, double[][] xy, Color color, float width) {
     XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
     renderer.setDrawSeriesLineAsPath(true);
     renderer.setSeriesStroke(
         0, new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    renderer.setSeriesVisibleInLegend(0, !name.isEmpty());
     add(name, xy, color, renderer);
     return ending(name, xy, color);
   }
@@ -118,8 +119,20 @@ final class PanelBuilder {
     return this;
   }
 
-  /** Draws a level that must not be passed. */
-  PanelBuilder limit(double value, String text) {
+  /**
+   * Draws a level that must not be passed. One that is so far above that it would squash the lines
+   * is named at the upper edge only.
+   *
+   * @param value in the units of the upright axis
+   * @param text its name
+   * @param far distance above the lines, in their height or this, whichever is more, times one and
+   *     a half
+   */
+  PanelBuilder limit(double value, String text, double far) {
+    if (value - high > 1.5 * Math.max(high - low, far)) {
+      ends.add(new Panel.End("\u2191 " + text, value, Palette.LIMIT));
+      return this;
+    }
     ValueMarker marker =
         new ValueMarker(
             value,
@@ -162,6 +175,15 @@ final class PanelBuilder {
   /** Shades a stretch and names it above; an empty name shades only. */
   PanelBuilder band(double from, double to, String text) {
     plot.addDomainMarker(new IntervalMarker(from, to, Palette.SHADE), Layer.BACKGROUND);
+    if (!text.isEmpty()) {
+      bands.add(new Panel.Band(from, to, text));
+    }
+    return this;
+  }
+
+  /** Shades a stretch in which nothing is measured that counts. */
+  PanelBuilder still(double from, double to, String text) {
+    plot.addDomainMarker(new IntervalMarker(from, to, Palette.STILL), Layer.BACKGROUND);
     if (!text.isEmpty()) {
       bands.add(new Panel.Band(from, to, text));
     }

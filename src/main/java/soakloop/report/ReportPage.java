@@ -58,6 +58,7 @@ final class ReportPage {
     Optional<String> agreement = new Sentences(outcome, display).agreement();
     if (!tables.misfits().rows().isEmpty()) {
       model.put("misfits", tables.misfits().model());
+      model.put("errors", tables.errors().model());
       model.put("agreement", agreement.orElse("The log has no charge temperature to compare."));
     }
     model.put("heat", new HeatBars(outcome.trace().energy(), display).groups());
@@ -106,11 +107,12 @@ final class ReportPage {
   }
 
   private static String pullNote(Display display, Outcome outcome) {
+    String degrees = display.symbol(Dimension.TEMPERATURE);
+    String differences = display.symbol(Dimension.TEMPERATURE_DIFFERENCE);
     String note =
         "What the charge sensor shows, in "
-            + display.symbol(Dimension.TEMPERATURE)
-            + "; rise in "
-            + display.symbol(Dimension.TEMPERATURE_DIFFERENCE)
+            + degrees
+            + (degrees.equals(differences) ? "" : "; rise in " + differences)
             + ". End is where the pull is counted, peak the highest before the next pull, coolant in"
             + " what enters the core as the pull starts.";
     boolean logged = outcome.pulls().stream().anyMatch(p -> p.logged().isPresent());

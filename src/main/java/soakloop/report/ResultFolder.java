@@ -1,7 +1,6 @@
 package soakloop.report;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -37,9 +36,7 @@ public final class ResultFolder {
 
   /** Makes sure that the folder is one and that nothing in it is in the way; changes nothing. */
   private void check(List<String> names) throws ResultException, IOException {
-    if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      throw new ResultException(folder + " is a file, not a folder for results");
-    }
+    requirePlace();
     Manifest before = Manifest.read(folder);
     List<String> strange = new ArrayList<>();
     for (String name : names) {
@@ -65,6 +62,20 @@ public final class ResultFolder {
     }
   }
 
+  /** Makes sure that the folder is there and ours to write in, or can be made. */
+  private void requirePlace() throws ResultException {
+    Path place = folder.toAbsolutePath();
+    while (!Files.exists(place, LinkOption.NOFOLLOW_LINKS) && place.getParent() != null) {
+      place = place.getParent();
+    }
+    if (!Files.isDirectory(place)) {
+      throw new ResultException(place + " is not a folder: results cannot go in " + folder);
+    }
+    if (!Files.isWritable(place)) {
+      throw new ResultException("no right to write in " + place);
+    }
+  }
+
   /**
    * Writes {@code report.html}, {@code summary.json}, {@code trace.csv} and the charts as PNG.
    *
@@ -84,17 +95,9 @@ public final class ResultFolder {
       contents.put(Manifest.NAME, Manifest.of(contents).content());
       Replacement.run(folder, contents, stale(before, names), Files::move);
       return names.stream().map(folder::resolve).toList();
-    } catch (AccessDeniedException e) {
-      throw new ResultException("no right to write in " + folder, e);
     } catch (FileSystemException e) {
-      throw new ResultException(
-          "cannot write results in "
-              + folder
-              + ": "
-              + e.getClass().getSimpleName()
-              + " "
-              + e.getMessage(),
-          e);
+      String reason = e.getReason() == null ? e.getClass().getSimpleName() : e.getReason();
+      throw new ResultException("cannot write results in " + folder + ": " + reason, e);
     } catch (IOException e) {
       throw new ResultException("cannot write results in " + folder + ": " + e.getMessage(), e);
     }

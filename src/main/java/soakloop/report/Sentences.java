@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.log.Signal;
+import soakloop.quantity.Dimension;
 import soakloop.simulate.Channel;
 import soakloop.simulate.EnergyLedger;
 import soakloop.simulate.Trace;
@@ -46,11 +47,10 @@ record Sentences(Outcome outcome, Display display) {
 
   String lastAgainstFirst(PullResult first, PullResult last) {
     double creep = last.sensor().end() - first.sensor().end();
-    String size = display.difference(creep);
     String against =
-        size.startsWith("0 ")
+        display.isNone(creep)
             ? "the same as " + first.name()
-            : size + (creep > 0 ? " above " : " below ") + first.name();
+            : display.difference(creep) + (creep > 0 ? " above " : " below ") + first.name();
     return Display.sentenceStart(last.name())
         + " ends at "
         + display.temperature(last.sensor().end())
@@ -73,38 +73,106 @@ record Sentences(Outcome outcome, Display display) {
         + ".";
   }
 
+  /** Says how the sensor stands to the limit, if there is one and the engine runs at all. */
   Optional<String> limit() {
     OptionalDouble limit = outcome.scenario().limits().chargeTemperature();
     if (limit.isEmpty()) {
       return Optional.empty();
     }
     OverLimit over = OverLimit.of(outcome.trace(), limit.getAsDouble());
-    String name = "The limit of " + display.temperature(limit.getAsDouble());
-    if (!over.happens()) {
-      return Optional.of(
-          name + " is never passed: the sensor peaks at " + display.temperature(over.peak()) + ".");
+    if (Double.isNaN(over.peak())) {
+      return Optional.empty();
     }
+    String name = "The limit of " + display.temperature(limit.getAsDouble());
     return Optional.of(
-        name
-            + " is first passed "
-            + when(over.first())
-            + "; the sensor is above it for "
-            + Display.duration(over.seconds())
-            + " in all and peaks at "
-            + display.temperature(over.peak())
-            + ".");
+        outcome.pulls().isEmpty()
+            ? limitOfSession(name, over)
+            : limitOfPulls(name, limit.getAsDouble(), over));
+  }
+
+  private String limitOfSession(String name, OverLimit over) {
+    if (!over.happens()) {
+      return name
+          + " is never passed: the sensor peaks at "
+          + display.temperature(over.peak())
+          + ".";
+    }
+    double since = over.first() - TimeScale.of(outcome.trace()).from();
+    return name
+        + " is first passed "
+        + (since < 1 ? "at the start" : Display.duration(since) + " in")
+        + aboveIt(over.seconds(), over.peak());
+  }
+
+  private String limitOfPulls(String name, double limit, OverLimit over) {
+    List<PullResult> pulls = outcome.pulls();
+    double seconds = pulls.stream().mapToDouble(p -> p.sensor().overLimit()).sum();
+    double peak =
+        pulls.stream().mapToDouble(p -> p.sensor().peakToNextPull()).max().orElse(over.peak());
+    Optional<PullResult> first = pulls.stream().filter(p -> p.sensor().overLimit() > 0).findFirst();
+    double outside = over.seconds() - seconds;
+    String rest =
+        outside >= 1
+            ? " Outside the pulls it is above it for "
+                + (first.isPresent() ? "another " : "")
+                + Display.duration(outside)
+                + "."
+            : "";
+    if (first.isEmpty()) {
+      return name
+          + " is not passed in any pull: the sensor peaks at "
+          + display.temperature(peak)
+          + logOverLimit().map(pull -> ". The log does pass it, first in " + pull).orElse("")
+          + "."
+          + rest;
+    }
+    boolean inside = first.get().sensor().peakInPull() > limit;
+    boolean logBelow =
+        pulls.stream().anyMatch(p -> p.logged().isPresent()) && logOverLimit().isEmpty();
+    return name
+        + " is first passed "
+        + (inside ? "in " : "after ")
+        + first.get().name()
+        + aboveIt(seconds, peak)
+        + (logBelow ? " The log stays below it in every pull." : "")
+        + rest;
+  }
+
+  private String aboveIt(double seconds, double peak) {
+    return "; the sensor is above it for "
+        + Display.duration(seconds)
+        + " in all and peaks at "
+        + display.temperature(peak)
+        + ".";
+  }
+
+  /** Returns the first pull in which the log is over the limit. */
+  private Optional<String> logOverLimit() {
+    return outcome.pulls().stream()
+        .filter(p -> p.logged().filter(l -> l.sensor().overLimit() > 0).isPresent())
+        .map(PullResult::name)
+        .findFirst();
   }
 
   String heat() {
     EnergyLedger energy = outcome.trace().energy();
-    double in = energy.gained() + energy.toAmbient();
+    HeatBalance balance = HeatBalance.of(energy);
     double held = energy.stored();
-    return display.heat(in)
-        + " comes in ("
-        + display.heat(energy.fromChargeToCore())
-        + " of it from the charge air in the core), "
-        + display.heat(energy.toAmbient())
-        + " goes out to the outside air; coolant and metal end up holding "
+    String core =
+        energy.fromChargeToCore() > 0
+            ? " (" + display.heat(energy.fromChargeToCore()) + " of it from charge air in the core)"
+            : "";
+    String outside =
+        energy.toAmbient() > 0
+            ? " (" + display.heat(energy.toAmbient()) + " of it to the outside air)"
+            : "";
+    return "Loop and metal take in "
+        + display.heat(balance.cameIn())
+        + core
+        + ", give off "
+        + display.heat(balance.wentOut())
+        + outside
+        + " and end up holding "
         + display.heat(Math.abs(held))
         + (held >= 0 ? " more" : " less")
         + " than at the start.";
@@ -125,12 +193,14 @@ record Sentences(Outcome outcome, Display display) {
                 ? "The model follows the logged sensor fairly"
                 : "The model does not follow the logged sensor well, so lean on its differences more"
                     + " than on its temperatures";
+    boolean unbiased =
+        display.number(Math.abs(misfit.bias()), Dimension.TEMPERATURE_DIFFERENCE, 1).equals("0.0");
     String bias = display.fineSize(misfit.bias());
     return how
         + ": typically "
         + display.fineSize(misfit.rms())
         + " off"
-        + (bias.startsWith("0.0 ")
+        + (unbiased
             ? ", neither high nor low on average"
             : ", " + bias + (misfit.bias() > 0 ? " high" : " low") + " on average");
   }
@@ -154,17 +224,6 @@ record Sentences(Outcome outcome, Display display) {
             + display.signedDifference(seen)
             + ", the model "
             + display.signedDifference(said));
-  }
-
-  private String when(double time) {
-    List<PullResult> pulls = outcome.pulls();
-    for (int i = pulls.size() - 1; i >= 0; i--) {
-      PullResult pull = pulls.get(i);
-      if (time >= pull.startTime()) {
-        return (time > pull.endTime() ? "after " : "in ") + pull.name();
-      }
-    }
-    return "at " + Display.clock(time) + " min";
   }
 
   private String fromTo(Channel channel, TimeScale time) {

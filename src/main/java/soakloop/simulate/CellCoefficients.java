@@ -19,14 +19,21 @@ import soakloop.exchange.FlowArrangement;
  *   theta = Cc (1/(eps Cmin) - R0)
  * </pre>
  *
+ * <p>With {@code 1/UA = 1/air + 1/Gc} the second reads {@code 1/Ga = 1/air + m(UA/Ca)/Ca}, where
+ * {@code m(N) = 1/(1 - exp(-N)) - 1/N} rises from 1/2 to 1. That form loses no digits where the
+ * coolant side is poor, and holds where nothing passes to the coolant at all.
+ *
  * <p>Two clamps keep the cell from making temperatures that were not there: air leaves no colder
  * than the wall ({@code Ga <= Ca}), and a warmer coolant inlet never cools the cell ({@code theta
- * >= 1 - Cc/Gc}). They act only where one cell holds many transfer units; there the cell falls a
- * little short of the exact result.
+ * >= 1 - Cc/Gc}). They act only where one cell holds many transfer units. What the second adds to R
+ * is taken off {@code 1/Ga}; only where both act does the cell fall short of the exact result.
  */
 final class CellCoefficients {
   /** Air capacity rate over coolant capacity rate below which the air does not count. */
   private static final double NO_AIR = 1e-9;
+
+  /** Below this the first terms of the series give m to twelve digits. */
+  private static final double FEW_UNITS = 1e-3;
 
   /** Share of the air's distance to the wall temperature that a cell closes, 0 to 1. */
   private double airShare;
@@ -58,19 +65,27 @@ final class CellCoefficients {
       return;
     }
     double overall = air * coolant / (air + coolant);
-    double still = 1 / (airRate * -Math.expm1(-overall / airRate));
-    double beyondWall = still - 1 / coolant;
-    airShare = beyondWall * airRate <= 1 ? 1 : 1 / (beyondWall * airRate);
-    if (coolantRate == 0) {
+    double units = overall / airRate;
+    double resistance = airRate / air + middle(units); // of Ga, over that of the air's rate
+    if (coolantRate == 0 || overall == 0) {
+      airShare = Math.min(1, 1 / resistance);
       theta = 1;
       return;
     }
+    double still = 1 / (airRate * -Math.expm1(-units));
     double least = Math.min(airRate, coolantRate);
     double most = Math.max(airRate, coolantRate);
     double effectiveness =
         FlowArrangement.CROSS_UNMIXED.effectiveness(overall / least, least / most);
     double exact = coolantRate * (1 / (effectiveness * least) - still);
     theta = clamp(Math.max(exact, monotone));
+    double left = resistance - airRate * (theta - exact) / coolantRate;
+    airShare = left > 1 ? 1 / left : 1;
+  }
+
+  /** Returns m of the class comment: 1/2 for few transfer units, 1 for many. */
+  private static double middle(double units) {
+    return units < FEW_UNITS ? 0.5 + units / 12 : -1 / Math.expm1(-units) - 1 / units;
   }
 
   private static double clamp(double share) {

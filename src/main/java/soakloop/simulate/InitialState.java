@@ -15,10 +15,15 @@ import soakloop.session.Start;
  * case, plenum and sensor at rest with the engine idling (or off, if the session starts so).
  *
  * <p>A stated charge temperature is what the resting sensor reads. If the loop temperature is not
- * stated, it is solved for; if it is, the plenum's temperature is.
+ * stated, it is solved for; if it is, the plenum's temperature is. A reading that misses what the
+ * sensor can read by no more than the rounding of a whole degree is taken for the nearest it can.
  */
 final class InitialState {
   private static final double TOLERANCE = 1e-9;
+
+  /** Readings come rounded to whole degrees, K. */
+  private static final double ROUNDING = 0.5;
+
   private static final int MAX_EVALUATIONS = 200;
 
   /** Hottest loop that a start is looked for at, K. */
@@ -93,6 +98,9 @@ final class InitialState {
     double atLow = f.value(low);
     double atHigh = f.value(high);
     if (atLow * atHigh > 0) {
+      if (Math.min(Math.abs(atLow), Math.abs(atHigh)) <= ROUNDING) {
+        return Math.abs(atLow) < Math.abs(atHigh) ? low : high;
+      }
       throw SimulationException.input(
           String.format(
               Locale.ROOT,

@@ -1,6 +1,7 @@
 package soakloop.study;
 
 import java.util.List;
+import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 
 /**
  * How far the model is from a logged signal: modelled less logged, K.
@@ -21,18 +22,16 @@ public record Misfit(int count, double bias, double rms, double largest) {
     if (residuals.isEmpty()) {
       throw new IllegalArgumentException("a misfit needs at least one residual");
     }
-    double sum = 0;
-    double squares = 0;
-    double largest = 0;
+    SummaryStatistics differences = new SummaryStatistics();
     for (Comparison.Residual residual : residuals) {
-      double value = residual.value();
-      sum += value;
-      squares += value * value;
-      if (Math.abs(value) > Math.abs(largest)) {
-        largest = value;
-      }
+      differences.addValue(residual.value());
     }
-    int n = residuals.size();
-    return new Misfit(n, sum / n, Math.sqrt(squares / n), largest);
+    double low = differences.getMin();
+    double high = differences.getMax();
+    return new Misfit(
+        residuals.size(),
+        differences.getMean(),
+        differences.getQuadraticMean(),
+        Math.abs(low) > Math.abs(high) ? low : high);
   }
 }

@@ -10,6 +10,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import soakloop.quantity.Curve;
+import soakloop.simulate.EnergyLedger;
 
 /** What the charts leave out and move aside. */
 @Tag("analytic")
@@ -69,6 +70,30 @@ class DrawingHelpersTest {
     double[] x = {-1, 0, 0.2, 1.5, 1.6, 9.9, 10, 11};
     double[] y = {1, Double.NaN, 2, 3, 4, 5, 6, 7};
     assertArrayEquals(new double[] {2, 3, 5}, Thinning.points(x, y, 0, 10, 10)[1], 0);
+  }
+
+  @Test
+  void dynoSheetShowsEachGearAndNoShift() {
+    Sweep sweep = new Sweep();
+    double[] time = {0, 0, 1, 2, 2.1, 2.2, 3.2, 3.3};
+    double[] speed = {900, 3000, 5000, 7000, 6000, 5200, 7000, 4000};
+    for (int i = 0; i < time.length; i++) {
+      sweep.add(time[i], speed[i], i);
+    }
+    double nan = Double.NaN;
+    assertArrayEquals(new double[] {nan, 1, 2, 3, nan, 5, 6, nan}, sweep.rising()[1], 0);
+    assertArrayEquals(speed, sweep.rising()[0], 0);
+  }
+
+  @Test
+  void heatThatRunsBackwardsCountsOnTheOtherSide() {
+    EnergyLedger ledger = new EnergyLedger(77, -136, 39, 17, -39, 546, -348, -79, -41, -120, 900);
+    HeatBalance balance = HeatBalance.of(ledger);
+    assertEquals(77 + 39 + 17, balance.cameIn(), 1e-9);
+    assertEquals(136 + 39 + 546, balance.wentOut(), 1e-9);
+    assertEquals(balance.stay(), balance.cameIn() - balance.wentOut(), 1e-9);
+    assertEquals(3, balance.out().size());
+    assertTrue(balance.out().stream().allMatch(e -> e.joule() > 0));
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Tag;
@@ -17,7 +18,14 @@ import soakloop.simulate.Trace;
 @Tag("analytic")
 class OverLimitTest {
   private static Trace sensor(double[] time, double... kelvin) {
+    double[] speed = new double[time.length];
+    Arrays.fill(speed, 14);
+    return sensor(time, speed, kelvin);
+  }
+
+  private static Trace sensor(double[] time, double[] speed, double[] kelvin) {
     Map<Channel, double[]> columns = SampleOutcome.columns(time.length);
+    columns.put(Channel.ENGINE_SPEED, speed);
     System.arraycopy(kelvin, 0, requireNonNull(columns.get(Channel.SENSOR)), 0, kelvin.length);
     EnergyLedger nothing = new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
     return new Trace(time, columns, List.of(), List.of(), nothing, new Trace.Effort(1, 1, 1));
@@ -51,5 +59,18 @@ class OverLimitTest {
   @Test
   void touchingTheLimitIsNotPassingIt() {
     assertFalse(OverLimit.of(sensor(new double[] {0, 5, 9}, 300, 310, 300), 310).happens());
+  }
+
+  @Test
+  void soakWithTheEngineOffIsNotCounted() {
+    double[] time = {0, 10, 10, 60, 60, 70};
+    double[] speed = {14, 14, 0, 0, 14, 14};
+    double[] kelvin = {300, 305, 305, 350, 350, 310};
+    OverLimit over = OverLimit.of(sensor(time, speed, kelvin), 320);
+    assertEquals(7.5, over.seconds(), 1e-9);
+    assertEquals(60, over.first(), 0);
+    OverLimit off = OverLimit.of(sensor(time, new double[6], kelvin), 320);
+    assertFalse(off.happens());
+    assertTrue(Double.isNaN(off.peak()));
   }
 }

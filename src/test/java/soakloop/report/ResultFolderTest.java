@@ -122,9 +122,9 @@ class ResultFolderTest {
   @Test
   void fileInTheWayOfTheFolderIsSaidPlainly() throws Exception {
     Path file = Files.writeString(temp.resolve("out"), "mine");
-    assertTrue(refused(file, true).contains("is a file, not a folder"));
+    assertTrue(refused(file, true).contains("is not a folder"));
     String below = refused(file.resolve("deeper"), true);
-    assertTrue(below.contains("out"), below);
+    assertTrue(below.contains("out is not a folder"), below);
     assertEquals("mine", Files.readString(file));
   }
 

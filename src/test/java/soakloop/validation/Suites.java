@@ -11,7 +11,10 @@ final class Suites {
               new WaterChecks(),
               new AirChecks(),
               new EffectivenessChecks(),
-              new ExchangerExampleChecks())
+              new ExchangerExampleChecks(),
+              new ExchangerGridChecks(),
+              new SteadyLoopChecks(),
+              new CellChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 

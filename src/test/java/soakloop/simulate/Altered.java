@@ -1,0 +1,134 @@
+package soakloop.simulate;
+
+import java.util.function.UnaryOperator;
+import soakloop.rig.Airflow;
+import soakloop.rig.Blower;
+import soakloop.rig.Conductance;
+import soakloop.rig.Core;
+import soakloop.rig.DuctMetal;
+import soakloop.rig.Exchanger;
+import soakloop.rig.Hose;
+import soakloop.rig.Loop;
+import soakloop.rig.LoopElement;
+import soakloop.rig.Pump;
+import soakloop.rig.Reservoir;
+import soakloop.rig.Rig;
+
+/** The same rig with one thing different. */
+final class Altered {
+  private Altered() {}
+
+  static Rig elements(Rig rig, UnaryOperator<LoopElement> change) {
+    Loop loop = rig.loop();
+    return new Rig(
+        rig.coolant(),
+        rig.engine(),
+        rig.blower(),
+        rig.boost(),
+        rig.plenum(),
+        rig.sensor(),
+        new Loop(loop.elements().stream().map(change).toList(), loop.resistance()),
+        rig.airflow(),
+        rig.underhood());
+  }
+
+  static Rig coreConductance(Rig rig, double factor) {
+    return elements(
+        rig,
+        e -> {
+          if (!(e instanceof Core core)) {
+            return e;
+          }
+          Exchanger x = core.exchanger();
+          Conductance c = x.conductance();
+          Conductance more =
+              new Conductance(
+                  factor * c.value(),
+                  c.airFlow(),
+                  c.coolantFlow(),
+                  c.airSideShare(),
+                  c.wallShare(),
+                  c.airExponent(),
+                  c.coolantExponent(),
+                  c.stillShare());
+          return new Core(
+              core.name(),
+              new Exchanger(more, x.metalHeatCapacity(), x.coolantVolume(), x.passes(), x.grid()));
+        });
+  }
+
+  static Rig reservoir(Rig rig, String name, double factor) {
+    return elements(
+        rig,
+        e ->
+            e instanceof Reservoir r && r.name().equals(name)
+                ? new Reservoir(r.name(), factor * r.coolantVolume(), r.surroundings())
+                : e);
+  }
+
+  static Rig withoutPumpHeat(Rig rig) {
+    return elements(
+        rig, e -> e instanceof Pump p ? new Pump(p.name(), p.delivery(), 0, p.coolantVolume()) : e);
+  }
+
+  /** Takes away what warms or cools hoses, reservoirs and blower case from outside. */
+  static Rig insulated(Rig rig) {
+    Rig loop =
+        elements(
+            rig,
+            e -> {
+              if (e instanceof Hose h) {
+                return new Hose(h.name(), h.length(), h.bore(), h.wall(), 0, h.cells(), h.layers());
+              }
+              if (e instanceof Reservoir r) {
+                return new Reservoir(r.name(), r.coolantVolume(), 0);
+              }
+              return e;
+            });
+    Blower b = rig.blower();
+    DuctMetal casing = b.casing();
+    DuctMetal untied =
+        new DuctMetal(casing.heatCapacity(), casing.airConductance(), casing.airFlow(), 0);
+    return new Rig(
+        loop.coolant(),
+        loop.engine(),
+        new Blower(b.delivery(), b.adiabaticEfficiency(), b.inletPickUp(), b.inletLoss(), untied),
+        loop.boost(),
+        loop.plenum(),
+        loop.sensor(),
+        loop.loop(),
+        loop.airflow(),
+        loop.underhood());
+  }
+
+  /** Leaves out the elements of a kind. */
+  static Rig without(Rig rig, Class<? extends LoopElement> kind) {
+    Loop loop = rig.loop();
+    return new Rig(
+        rig.coolant(),
+        rig.engine(),
+        rig.blower(),
+        rig.boost(),
+        rig.plenum(),
+        rig.sensor(),
+        new Loop(
+            loop.elements().stream().filter(e -> !kind.isInstance(e)).toList(), loop.resistance()),
+        rig.airflow(),
+        rig.underhood());
+  }
+
+  /** Lets the air at the heat exchangers be as the day. */
+  static Rig withoutInletRise(Rig rig) {
+    Airflow a = rig.airflow();
+    return new Rig(
+        rig.coolant(),
+        rig.engine(),
+        rig.blower(),
+        rig.boost(),
+        rig.plenum(),
+        rig.sensor(),
+        rig.loop(),
+        new Airflow(a.shopFan(), a.carFan(), a.roadShare(), a.stillAir(), 0, a.thermostat()),
+        rig.underhood());
+  }
+}
