@@ -244,7 +244,8 @@ final class In {
 
   /** Notes a key that may not stand here, and why. */
   void refuse(String key, String why) {
-    spec(key);
+    KeyTable.get().require(join(table, key));
+    read.add(key);
     if (has(key)) {
       problem(key, why);
     }

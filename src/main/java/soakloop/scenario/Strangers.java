@@ -65,9 +65,12 @@ final class Strangers {
     return known;
   }
 
-  /** Returns the sections that know the key, if they are few. */
-  private static List<String> homes(String key) {
+  /** Returns the sections that know a key that slipped out of its own, if they are few. */
+  private List<String> homes(String key) {
     List<String> homes = new ArrayList<>();
+    if (!table.isEmpty()) {
+      return homes;
+    }
     for (KeySpec spec : KeyTable.get().specs()) {
       if (spec.key().endsWith("." + key)) {
         homes.add(spec.key().substring(0, spec.key().length() - key.length() - 1).replace("*", ""));
