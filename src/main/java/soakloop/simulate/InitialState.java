@@ -46,6 +46,7 @@ final class InitialState {
   private double[] solve(Setup setup) throws SimulationException {
     Start start = setup.start();
     double day = setup.day().temperature();
+    refuseIce(start.loopCoolant().orElse(day), setup.rig().coolant().freezingTemperature());
     model.fillLoop(y, start.loopCoolant().orElse(day));
     model.startPhase(resting(setup), 0, y);
     if (start.charge().isEmpty()) {
@@ -77,6 +78,17 @@ final class InitialState {
             charge);
     settleDucts(loop, Optional.empty());
     return y;
+  }
+
+  private static void refuseIce(double loop, double freezing) throws SimulationException {
+    if (loop < freezing) {
+      throw SimulationException.input(
+          String.format(
+              Locale.ROOT,
+              "start.loop-coolant: the coolant would start at %.1f degC, but it freezes at %.1f degC",
+              loop - 273.15,
+              freezing - 273.15));
+    }
   }
 
   /** Sets the whole state at a loop temperature and returns what the sensor reads, K. */

@@ -49,4 +49,13 @@ class StartTemperaturesTest {
     assertTrue(wrong.isInputWrong(), message);
     assertTrue(message.startsWith("start.charge: "), message);
   }
+
+  @Test
+  void frozenCoolantIsNoStart() {
+    SimulationException wrong =
+        assertThrows(SimulationException.class, () -> started(DAY, OptionalDouble.of(230)));
+    String message = String.valueOf(wrong.getMessage());
+    assertTrue(wrong.isInputWrong(), message);
+    assertTrue(message.startsWith("start.loop-coolant: the coolant would start at -43.2"), message);
+  }
 }
