@@ -37,7 +37,7 @@ class PumpOffTest {
               List.of(
                   Phases.pumpOff(Phases.pull(random, PULL)),
                   Phases.pumpOff(Phases.engineOff(wait))));
-      double cold = day.temperature();
+      double cold = Math.max(day.temperature(), rig.coolant().freezingTemperature());
       Start start = new Start(OptionalDouble.empty(), OptionalDouble.of(cold), 360);
       Spread spread = new Spread(rig);
       StateWalk.walk(new Setup(day, rig, start, session, OptionalDouble.empty()), spread);

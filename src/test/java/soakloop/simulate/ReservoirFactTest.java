@@ -61,8 +61,9 @@ class ReservoirFactTest {
     }
   }
 
-  private static Peaks peaks(Day day, Rig rig, Session session) throws SimulationException {
-    double ambient = day.temperature();
+  private static Peaks peaks(Day drawn, Rig rig, Session session) throws SimulationException {
+    double ambient = Math.max(drawn.temperature(), rig.coolant().freezingTemperature());
+    Day day = new Day(ambient, drawn.pressure(), drawn.humidity());
     Start start = new Start(OptionalDouble.empty(), OptionalDouble.of(ambient), ambient);
     Trace trace = Simulation.run(new Setup(day, rig, start, session, OptionalDouble.empty()));
     double inPull = 0;

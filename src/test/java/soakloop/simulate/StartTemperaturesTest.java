@@ -56,6 +56,6 @@ class StartTemperaturesTest {
         assertThrows(SimulationException.class, () -> started(DAY, OptionalDouble.of(230)));
     String message = String.valueOf(wrong.getMessage());
     assertTrue(wrong.isInputWrong(), message);
-    assertTrue(message.startsWith("start.loop-coolant: the coolant would start at -43.2"), message);
+    assertTrue(message.startsWith("start.loop-coolant: the coolant would start at -43.1"), message);
   }
 }
