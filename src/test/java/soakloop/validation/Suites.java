@@ -14,7 +14,8 @@ final class Suites {
               new ExchangerExampleChecks(),
               new ExchangerGridChecks(),
               new SteadyLoopChecks(),
-              new CellChecks())
+              new CellChecks(),
+              new PipeFrontChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 
