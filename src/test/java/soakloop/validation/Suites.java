@@ -15,7 +15,8 @@ final class Suites {
               new ExchangerGridChecks(),
               new SteadyLoopChecks(),
               new CellChecks(),
-              new PipeFrontChecks())
+              new PipeFrontChecks(),
+              new HoseWallChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 
