@@ -16,7 +16,8 @@ final class Suites {
               new SteadyLoopChecks(),
               new CellChecks(),
               new PipeFrontChecks(),
-              new HoseWallChecks())
+              new HoseWallChecks(),
+              new LedgerChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 
