@@ -15,6 +15,8 @@ final class Suites {
               new ExchangerGridChecks(),
               new SteadyLoopChecks(),
               new CellChecks(),
+              new PipeFrontChecks(),
+              new HoseWallChecks(),
               new LedgerChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
