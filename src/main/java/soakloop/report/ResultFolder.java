@@ -96,7 +96,7 @@ public final class ResultFolder {
       Replacement.run(folder, contents, stale(before, names), Files::move);
       return names.stream().map(folder::resolve).toList();
     } catch (FileSystemException e) {
-      String reason = e.getReason() == null ? e.getClass().getSimpleName() : e.getReason();
+      String reason = e.getReason() == null ? "it cannot be made there" : e.getReason();
       throw new ResultException("cannot write results in " + folder + ": " + reason, e);
     } catch (IOException e) {
       throw new ResultException("cannot write results in " + folder + ": " + e.getMessage(), e);

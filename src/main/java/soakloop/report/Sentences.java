@@ -20,7 +20,7 @@ import soakloop.study.PullResult;
  */
 record Sentences(Outcome outcome, Display display) {
   /** RMS up to which a model follows a log closely, K: about what sensor and rounding leave. */
-  private static final double CLOSE = 2;
+  private static final double CLOSE = 1.5;
 
   /** RMS up to which it follows fairly, K; our own yardstick. */
   private static final double FAIR = 5;

@@ -65,7 +65,13 @@ final class LoopReader {
       return Optional.empty();
     }
     if (before.contains(scalar.text())) {
-      problem(item, "names `" + scalar.shown() + "` twice; a second one needs a name of its own");
+      boolean single = scalar.text().equals("core") || scalar.text().equals("pump");
+      problem(
+          item,
+          "names `"
+              + scalar.shown()
+              + "` twice; "
+              + (single ? "a loop has one" : "a second one needs a name of its own"));
       return Optional.empty();
     }
     return Optional.of(scalar.text());
