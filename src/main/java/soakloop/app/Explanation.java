@@ -75,7 +75,7 @@ final class Explanation {
     Unit unit = units.unit(Dimension.CONDUCTANCE);
     double shown = unit.fromSi(value);
     int decimals = 2 - (int) Math.floor(Math.log10(shown));
-    double grain = Math.pow(10, Math.max(0, -decimals));
+    double grain = Math.pow(10, -decimals);
     return units.show(
         unit.toSi(Math.rint(shown / grain) * grain), Dimension.CONDUCTANCE, Math.max(0, decimals));
   }

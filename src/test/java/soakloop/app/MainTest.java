@@ -72,6 +72,14 @@ class MainTest {
   }
 
   @Test
+  void checkShowsAConductanceInThreeDigits() {
+    String metric = call("check", "scenarios/traffic-recovery.yaml", "--units", "metric").out();
+    assertTrue(metric.contains("0.450 kW/K"), metric);
+    String us = call("check", "scenarios/cool-morning.yaml", "--units", "us").out();
+    assertTrue(us.contains("1330 Btu/(h degF)"), us);
+  }
+
+  @Test
   void aSecondRunReplacesItsOwnResults() {
     String scenario = "scenarios/two-runs.yaml";
     assertEquals(0, call("run", scenario, "-o", folder.toString()).code());
