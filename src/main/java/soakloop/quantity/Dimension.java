@@ -158,6 +158,11 @@ public enum Dimension {
     return label;
   }
 
+  /** Returns that name with its article. */
+  String article() {
+    return ("aeiou".indexOf(label.charAt(0)) >= 0 ? "an " : "a ") + label;
+  }
+
   /** Returns all units, the SI one first. */
   public List<Unit> units() {
     return units;

@@ -51,9 +51,15 @@ public record Unit(String symbol, double scale, double offset) {
     return plain(symbol);
   }
 
-  /** Strips what does not count in a symbol: spaces, and the spelling of the degree. */
+  /**
+   * Strips what does not count in a symbol: spaces, and how degrees, squares and cubes are typeset.
+   */
   static String plain(String symbol) {
-    return symbol.replace("\u00b0", "deg").replace("\u00b3", "3").replaceAll("\\s+", "").strip();
+    return symbol
+        .replace("\u00b0", "deg")
+        .replace('\u00b2', '2')
+        .replace('\u00b3', '3')
+        .replaceAll("\\s+", "");
   }
 
   /**

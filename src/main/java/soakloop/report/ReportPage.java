@@ -58,6 +58,7 @@ final class ReportPage {
     Optional<String> agreement = new Sentences(outcome, display).agreement();
     if (!tables.misfits().rows().isEmpty()) {
       model.put("misfits", tables.misfits().model());
+      model.put("errors", tables.errors().model());
       model.put("agreement", agreement.orElse("The log has no charge temperature to compare."));
     }
     model.put("heat", new HeatBars(outcome.trace().energy(), display).groups());

@@ -12,6 +12,7 @@ import soakloop.study.Misfit;
 import soakloop.study.Outcome;
 import soakloop.study.PullResult;
 import soakloop.study.Readings;
+import soakloop.study.WholeRun;
 
 /**
  * {@code summary.json}: what a program may read of a run. Temperatures are degC, differences K, all
@@ -41,6 +42,7 @@ final class SummaryJson {
                 c.misfit(signal).ifPresent(m -> misfit.add(signal.key(), misfit(m)));
               }
               top.add("misfit", misfit);
+              c.charge().ifPresent(w -> top.add("wholeRun", wholeRun(w)));
             });
     top.add("assumed", assumed(outcome.scenario()));
     JsonArray warnings = new JsonArray();
@@ -189,6 +191,30 @@ final class SummaryJson {
     number(o, "bias", misfit.bias());
     number(o, "rms", misfit.rms());
     number(o, "largest", misfit.largest());
+    return o;
+  }
+
+  private static JsonObject wholeRun(WholeRun run) {
+    WholeRun.Course said = run.modelled();
+    WholeRun.Course seen = run.logged();
+    JsonObject error = new JsonObject();
+    number(error, "start", said.start() - seen.start());
+    number(error, "end", said.end() - seen.end());
+    number(error, "peak", said.peak() - seen.peak());
+    number(error, "overLimit", said.overLimit() - seen.overLimit());
+    JsonObject o = new JsonObject();
+    o.add("sensorTemperature", course(said));
+    o.add("logged", course(seen));
+    o.add("error", error);
+    return o;
+  }
+
+  private static JsonObject course(WholeRun.Course course) {
+    JsonObject o = new JsonObject();
+    temperature(o, "start", course.start());
+    temperature(o, "end", course.end());
+    temperature(o, "peak", course.peak());
+    number(o, "overLimit", course.overLimit());
     return o;
   }
 

@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
@@ -10,6 +11,8 @@ import soakloop.simulate.Trace;
 import soakloop.study.Misfit;
 import soakloop.study.Outcome;
 import soakloop.study.PullResult;
+import soakloop.study.Readings;
+import soakloop.study.WholeRun;
 
 /**
  * The tables of the report.
@@ -65,6 +68,71 @@ record Tables(Outcome outcome, Display display) {
                     .forEach(s -> c.misfit(s).ifPresent(m -> rows.add(misfit(s, m)))));
     return new Table(
         List.of("Logged", "Average", "Typical (RMS)", "Largest", "Readings"), rows, 1, 4);
+  }
+
+  /** Returns modelled less logged charge sensor, pull by pull and over all of the run. */
+  Table errors() {
+    boolean limited = outcome.scenario().limits().chargeTemperature().isPresent();
+    List<String> head = new ArrayList<>(List.of("Pull", "Start", "End", "Peak", "Rise"));
+    if (limited) {
+      head.add("Over limit");
+    }
+    head.addAll(List.of("Bias", "RMS"));
+    List<List<String>> rows = new ArrayList<>();
+    for (PullResult pull : outcome.pulls()) {
+      pull.logged().ifPresent(log -> rows.add(errors(pull, log, limited)));
+    }
+    outcome
+        .comparison()
+        .ifPresent(
+            c ->
+                c.misfit(Signal.CHARGE_TEMPERATURE)
+                    .ifPresent(m -> c.charge().ifPresent(w -> rows.add(errors(w, m, limited)))));
+    return new Table(head, rows, 1, head.size() - 1);
+  }
+
+  private List<String> errors(PullResult pull, PullResult.Logged log, boolean limited) {
+    Readings said = pull.sensor();
+    Readings seen = log.sensor();
+    List<String> row = new ArrayList<>();
+    row.add(shortName(pull));
+    row.add(signed(said.start() - seen.start()));
+    row.add(signed(said.end() - seen.end()));
+    row.add(signed(said.peakToNextPull() - seen.peakToNextPull()));
+    row.add(signed(said.rise() - seen.rise()));
+    if (limited) {
+      row.add(seconds(said.overLimit() - seen.overLimit()));
+    }
+    row.add(signed(log.fit().bias()));
+    row.add(difference(log.fit().rms()));
+    return row;
+  }
+
+  private List<String> errors(WholeRun run, Misfit misfit, boolean limited) {
+    WholeRun.Course said = run.modelled();
+    WholeRun.Course seen = run.logged();
+    List<String> row = new ArrayList<>();
+    row.add("all");
+    row.add(signed(said.start() - seen.start()));
+    row.add(signed(said.end() - seen.end()));
+    row.add(signed(said.peak() - seen.peak()));
+    row.add(Display.NOTHING);
+    if (limited) {
+      row.add(seconds(said.overLimit() - seen.overLimit()));
+    }
+    row.add(signed(misfit.bias()));
+    row.add(difference(misfit.rms()));
+    return row;
+  }
+
+  private static String seconds(double seconds) {
+    return String.format(Locale.ROOT, "%+.0f s", seconds)
+        .replace("-0 s", "0 s")
+        .replace("+0 s", "0 s");
+  }
+
+  private String difference(double kelvin) {
+    return display.number(kelvin, Dimension.TEMPERATURE_DIFFERENCE, 1);
   }
 
   /** Returns the defaults that were used. */

@@ -57,8 +57,9 @@ public record Conductance(
    * @return W/K; 0 without flow
    */
   public double airSide(double flow) {
-    double film = value / airSideShare * Math.pow(flow / airFlow, airExponent);
-    return withHalfWall(film);
+    return flow == 0
+        ? 0
+        : withHalfWall(value / airSideShare * Math.pow(flow / airFlow, airExponent));
   }
 
   /**

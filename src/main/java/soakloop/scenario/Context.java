@@ -1,9 +1,8 @@
 package soakloop.scenario;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,16 +15,19 @@ import soakloop.quantity.QuantityParser;
 
 /** What one reading of a scenario gathers: problems, values used, defaults used. */
 final class Context {
+  private static final int MAX_PROBLEMS = 100;
+
   private final String file;
   private final Quantities quantities;
-  private final List<Problem> problems = new ArrayList<>();
+  private final Set<Problem> problems = new LinkedHashSet<>();
   private final Map<String, Stated> values = new LinkedHashMap<>();
   private final Map<String, Assumed> assumed = new LinkedHashMap<>();
   private final Set<String> asked = new TreeSet<>();
 
-  Context(String file, Quantities quantities) {
+  Context(String file, Quantities quantities, List<Problem> found) {
     this.file = file;
     this.quantities = quantities;
+    problems.addAll(found);
   }
 
   /** Quantities already read once, so that a changed scenario reads only what changed. */
@@ -51,8 +53,11 @@ final class Context {
     return quantities.read(text, dimension);
   }
 
+  /** Notes a problem, once; past a hundred they stop being read. */
   void problem(Mark mark, String key, String message) {
-    problems.add(new Problem(file, mark.line(), mark.column(), key, message));
+    if (problems.size() < MAX_PROBLEMS) {
+      problems.add(new Problem(file, mark.line(), mark.column(), key, message));
+    }
   }
 
   void value(String key, Dimension dimension, Estimate estimate, boolean isAssumed) {
@@ -60,7 +65,7 @@ final class Context {
   }
 
   void assumed(String key, KeySpec spec) {
-    if (!spec.isNumerics()) {
+    if (!spec.quiet()) {
       assumed.put(key, new Assumed(key, spec.defaultValue(), spec.defaultSpread(), spec.because()));
     }
   }
@@ -78,16 +83,16 @@ final class Context {
     return !problems.isEmpty();
   }
 
+  /** Returns whether there is a problem with a key, or with one below it. */
+  boolean hasProblems(String key) {
+    return problems.stream().anyMatch(p -> p.key().equals(key) || p.key().startsWith(key + "."));
+  }
+
+  /** Returns the problems in the order of the text. */
   List<Problem> problems() {
-    Map<String, Problem> once = new HashMap<>();
-    List<Problem> sorted = new ArrayList<>();
-    for (Problem p : problems) {
-      if (once.put(p.toString(), p) == null) {
-        sorted.add(p);
-      }
-    }
-    sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
-    return sorted;
+    return problems.stream()
+        .sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
+        .toList();
   }
 
   List<Stated> values() {

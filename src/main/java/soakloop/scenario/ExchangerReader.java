@@ -1,11 +1,11 @@
 package soakloop.scenario;
 
 import java.util.Locale;
-import java.util.OptionalDouble;
 import soakloop.fluid.MoistAir;
 import soakloop.rig.Conductance;
 import soakloop.rig.Day;
 import soakloop.rig.Exchanger;
+import soakloop.rig.HeatExchanger;
 import soakloop.rig.Materials;
 import soakloop.rig.Passes;
 
@@ -21,6 +21,10 @@ final class ExchangerReader {
 
   /** The core: its face is length by width, its depth the thickness. */
   Exchanger core() {
+    In conductance = in.section("conductance");
+    if (in.present() && !in.has("size") && needsVolume(conductance)) {
+      in.problem("", "needs size; or else mass, coolant and a conductance with a value");
+    }
     In size = in.section("size");
     double area = 0;
     double volume = 0;
@@ -29,98 +33,52 @@ final class ExchangerReader {
       volume = area * size.number("thickness");
       size.done();
     }
-    In c = in.section("conductance");
-    OptionalDouble stated = c.optional("value");
-    OptionalDouble airFlow = c.optional("air-flow");
-    if (!size.present() && (stated.isEmpty() || !in.has("mass") || !in.has("coolant"))) {
-      if (in.present()) {
-        in.problem("", "needs size, or else conductance with a value, mass and coolant");
-      } else {
-        in.problem("", "is missing: " + "the charge cooler core, at least its size");
-      }
-      in.done();
-      return Fallbacks.exchanger();
-    }
-    double value;
-    double referenceAir;
-    if (stated.isPresent()) {
-      value = stated.getAsDouble();
-      if (airFlow.isEmpty()) {
-        c.problem("", "has a value, so it needs the air-flow at which that holds");
-      }
-      referenceAir = airFlow.orElse(0.5);
-    } else {
-      value = c.number("per-volume") * volume;
-      referenceAir = c.number("air-flux") * area;
-    }
-    return exchanger(c, value, referenceAir, volume);
+    return exchanger(new ConductanceReader(conductance, "air-flux", area), volume);
   }
 
-  /** Returns the heat exchanger's face, m2. */
-  double faceArea() {
+  /** The heat exchanger: its depth counts where mass, coolant or conductance follow from size. */
+  HeatExchanger heatExchanger(String name) {
     In face = in.section("face");
     double area = face.number("width") * face.number("height");
     face.done();
-    return area;
-  }
-
-  /** The heat exchanger. */
-  Exchanger heatExchanger() {
-    double area = faceArea();
-    double volume = area * in.number("thickness");
-    In c = in.section("conductance");
-    OptionalDouble stated = c.optional("value");
-    OptionalDouble airFlow = c.optional("air-flow");
+    In conductance = in.section("conductance");
+    double volume = 0;
+    if (needsVolume(conductance)) {
+      volume = area * in.number("thickness");
+    } else {
+      in.idle("thickness");
+    }
     double density =
         MoistAir.of(day.temperature(), day.pressure(), day.humidity())
             .density(day.temperature(), day.pressure());
-    double referenceAir =
-        airFlow.isPresent() ? airFlow.getAsDouble() : c.number("air-speed") * area * density;
-    double value = stated.isPresent() ? stated.getAsDouble() : c.number("per-volume") * volume;
-    return exchanger(c, value, referenceAir, volume);
+    ConductanceReader reader = new ConductanceReader(conductance, "air-speed", area * density);
+    return new HeatExchanger(name, exchanger(reader, volume), area);
   }
 
-  private Exchanger exchanger(In c, double value, double airFlow, double volume) {
-    // A key that another one makes idle is still a key.
-    for (String idle : new String[] {"per-volume", "air-flow"}) {
-      c.optional(idle);
-    }
-    if (c.has("air-flux")) {
-      c.optional("air-flux");
-    }
-    if (c.has("air-speed")) {
-      c.optional("air-speed");
-    }
-    double airShare = c.number("air-side-share");
-    double wallShare = c.number("wall-share");
-    if (airShare + wallShare > 0.99) {
-      c.problem("wall-share", "leaves with air-side-share nothing for the coolant side");
-      wallShare = 0;
-      airShare = Math.min(airShare, 0.95);
-    }
-    Conductance conductance =
-        new Conductance(
-            value,
-            airFlow,
-            c.number("coolant-flow"),
-            airShare,
-            wallShare,
-            c.number("air-exponent"),
-            c.number("coolant-exponent"),
-            c.number("still-share"));
-    c.done();
-    OptionalDouble mass = in.optional("mass");
-    OptionalDouble coolant = in.optional("coolant");
-    double metal = mass.isPresent() ? mass.getAsDouble() : in.number("metal-per-volume") * volume;
-    double held = coolant.isPresent() ? coolant.getAsDouble() : in.number("coolant-share") * volume;
-    in.optional("metal-per-volume");
-    in.optional("coolant-share");
+  private boolean needsVolume(In conductance) {
+    return !conductance.has("value") || !in.has("mass") || !in.has("coolant");
+  }
+
+  private Exchanger exchanger(ConductanceReader reader, double volume) {
+    Conductance conductance = reader.read(volume);
+    double metal = bySize("mass", "metal-per-volume", volume);
+    double held = bySize("coolant", "coolant-share", volume);
     Passes passes = passes();
     Exchanger exchanger =
         new Exchanger(
             conductance, metal * Materials.ALUMINIUM_HEAT_CAPACITY, held, passes, grid(passes));
     in.done();
     return exchanger;
+  }
+
+  /** Returns a value that is there, or so much per volume of block. */
+  private double bySize(String key, String perVolume, double volume) {
+    if (in.has(key)) {
+      in.refuse(perVolume, "has no use beside " + key + "; give one or the other");
+      return in.number(key);
+    }
+    double value = in.number(perVolume) * volume;
+    return value > 0 ? value : 1e-3;
   }
 
   private Passes passes() {

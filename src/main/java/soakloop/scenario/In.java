@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import soakloop.quantity.Curve;
-import soakloop.quantity.Dimension;
 import soakloop.quantity.Estimate;
-import soakloop.quantity.QuantityException;
 
 /**
  * Reads one section of a scenario by the key table. What is wrong is noted and replaced by
  * something allowed, so that reading goes on and all problems are found at once.
+ *
+ * <p>A section that is not there reads as an empty one; of that, nothing is missed but the section.
  */
 final class In {
   private final Context context;
@@ -40,10 +40,6 @@ final class In {
     return section.isPresent();
   }
 
-  Mark mark() {
-    return mark;
-  }
-
   Context context() {
     return context;
   }
@@ -68,7 +64,7 @@ final class In {
     KeySpec spec = spec(key);
     Optional<Node.Entry> entry = entry(key);
     if (entry.isPresent()) {
-      return quantity(entry.get(), spec).value();
+      return stated(key, entry.get(), spec);
     }
     if (spec.defaultEstimate().isPresent()) {
       Estimate estimate = spec.defaultEstimate().get();
@@ -76,7 +72,7 @@ final class In {
       context.assumed(path(key), spec);
       return estimate.value();
     }
-    missing(key, spec);
+    missing(key);
     return fallback(spec).value();
   }
 
@@ -85,22 +81,21 @@ final class In {
     KeySpec spec = spec(key);
     Optional<Node.Entry> entry = entry(key);
     return entry.isPresent()
-        ? OptionalDouble.of(quantity(entry.get(), spec).value())
+        ? OptionalDouble.of(stated(key, entry.get(), spec))
         : OptionalDouble.empty();
   }
 
   int count(String key) {
-    double value = number(key);
-    if (value != Math.rint(value)) {
-      problem(key, "found `" + written(key) + "`, which must be a whole number");
-      return (int) Math.ceil(fallback(spec(key)).value());
-    }
-    return (int) value;
+    return (int) number(key);
   }
 
   Optional<String> text(String key) {
-    spec(key);
-    return entry(key).flatMap(this::scalar);
+    KeySpec spec = spec(key);
+    Optional<Node.Entry> entry = entry(key);
+    if (entry.isEmpty() && !spec.optional()) {
+      missing(key);
+    }
+    return entry.flatMap(e -> scalar(e, spec)).map(s -> s.text().strip());
   }
 
   /** Returns a word that is there, or the default. */
@@ -111,30 +106,28 @@ final class In {
         spec.takes() == KeySpec.Takes.SWITCH ? List.of("on", "off") : spec.choices();
     if (entry.isEmpty()) {
       if (spec.defaultText().isEmpty()) {
-        missing(key, spec);
+        missing(key);
         return allowed.get(0);
       }
-      if (!isCooling(spec)) {
-        context.assumed(path(key), spec);
-      }
+      context.assumed(path(key), spec);
       return spec.defaultText().get();
     }
-    Optional<String> word = scalar(entry.get());
-    if (word.isPresent() && !allowed.contains(word.get())) {
-      context.problem(
-          entry.get().value().mark(),
-          path(key),
-          "found `" + word.get() + "`; allowed: " + String.join(", ", allowed));
-      return allowed.get(0);
+    Optional<Node.Scalar> word = scalar(entry.get(), spec);
+    if (word.isEmpty() || allowed.contains(word.get().text())) {
+      return word.map(Node.Scalar::text).orElse(allowed.get(0));
     }
-    return word.orElse(allowed.get(0));
+    context.problem(
+        word.get().mark(),
+        path(key),
+        "found `" + word.get().shown() + "`; allowed: " + Wanted.oneOf(allowed));
+    return allowed.get(0);
   }
 
   boolean on(String key) {
     return choice(key).equals("on");
   }
 
-  /** Returns a word if one of the key's words is there, else empty: then it is a quantity. */
+  /** Returns the word that is there or assumed; empty if a quantity is there instead. */
   Optional<String> word(String key) {
     KeySpec spec = spec(key);
     Optional<Node.Entry> entry = entry(key);
@@ -142,15 +135,19 @@ final class In {
       context.assumed(path(key), spec);
       return spec.defaultText();
     }
-    return entry
-        .filter(e -> e.value() instanceof Node.Scalar s && spec.choices().contains(s.text()))
-        .flatMap(this::scalar);
+    return entry.get().value() instanceof Node.Scalar s && spec.choices().contains(s.text())
+        ? Optional.of(s.text())
+        : Optional.empty();
   }
 
   /** Returns a curve if it is there; a single value is a level one. */
   Optional<Curve> curve(String key) {
     KeySpec spec = spec(key);
-    return entry(key).map(e -> new CurveReader(context, path(key), spec).read(e.value()));
+    Optional<Node.Entry> entry = entry(key);
+    if (entry.isEmpty() && !spec.optional()) {
+      missing(key);
+    }
+    return entry.map(e -> new CurveReader(context, path(key), spec).read(e.value()));
   }
 
   /** Returns a section; one that is not there reads as empty, and is noted if it is needed. */
@@ -158,7 +155,7 @@ final class In {
     KeySpec spec = spec(key);
     Optional<Node.Entry> entry = entry(key);
     if (entry.isEmpty() && !spec.optional()) {
-      missing(key, spec);
+      missing(key);
     }
     return under(key, spec.key(), entry);
   }
@@ -172,19 +169,17 @@ final class In {
 
   private In under(String key, String tablePath, Optional<Node.Entry> entry) {
     Optional<Node.Section> found =
-        entry.flatMap(
-            e -> {
-              if (e.value() instanceof Node.Section s) {
-                return Optional.of(s);
-              }
-              context.problem(
-                  e.value().mark(),
-                  path(key),
-                  "is " + e.value().kind() + "; it takes a section of keys: " + keysOf(tablePath));
-              return Optional.empty();
-            });
+        entry.flatMap(e -> section(e.value(), path(key), KeyTable.get().require(tablePath)));
     Mark at = entry.map(Node.Entry::mark).orElse(mark);
     return new In(context, path(key), tablePath, found, at);
+  }
+
+  private Optional<Node.Section> section(Node node, String at, KeySpec spec) {
+    if (node instanceof Node.Section s) {
+      return Optional.of(s);
+    }
+    context.problem(node.mark(), at, "is " + node.kind() + "; it takes " + Wanted.by(spec));
+    return Optional.empty();
   }
 
   /** Returns the items of a list that is there. */
@@ -193,17 +188,19 @@ final class In {
     Optional<Node.Entry> entry = entry(key);
     if (entry.isEmpty()) {
       if (!spec.optional()) {
-        missing(key, spec);
+        missing(key);
       }
       return List.of();
     }
-    if (entry.get().value() instanceof Node.Items items) {
+    Node node = entry.get().value();
+    if (node instanceof Node.Items items && !items.items().isEmpty()) {
       return items.items();
     }
-    context.problem(
-        entry.get().value().mark(),
-        path(key),
-        "is " + entry.get().value().kind() + "; it takes a list");
+    String takes =
+        node instanceof Node.Items
+            ? "; it needs one item at least"
+            : "; it takes " + Wanted.by(spec);
+    context.problem(node.mark(), path(key), "is " + node.kind() + takes);
     return List.of();
   }
 
@@ -217,14 +214,13 @@ final class In {
     List<In> found = new ArrayList<>();
     List<Node> items = items(key);
     for (int i = 0; i < items.size(); i++) {
+      Node item = items.get(i);
       String itemPath = path(key) + "." + (i + 1);
-      if (items.get(i) instanceof Node.Section s) {
+      if (item instanceof Node.Section s) {
         found.add(new In(context, itemPath, tablePath, Optional.of(s), s.mark()));
       } else {
-        context.problem(
-            items.get(i).mark(),
-            itemPath,
-            "is " + items.get(i).kind() + "; it takes one of: " + keysOf(tablePath));
+        String keys = String.join(", ", KeyTable.get().below(tablePath));
+        context.problem(item.mark(), itemPath, "is " + item.kind() + "; it takes keys: " + keys);
       }
     }
     return found;
@@ -235,78 +231,76 @@ final class In {
     return section.map(Node.Section::entries).orElse(List.of());
   }
 
+  /** Checks a value that has no use here and does no harm. */
+  void idle(String key) {
+    KeySpec spec = spec(key);
+    entry(key).ifPresent(e -> quantity(key, e, spec));
+  }
+
+  /** Lets a key be, whatever it holds: another problem stands for it. */
+  void ignore(String key) {
+    read.add(key);
+  }
+
+  /** Notes a key that may not stand here, and why. */
+  void refuse(String key, String why) {
+    KeyTable.get().require(join(table, key));
+    read.add(key);
+    if (has(key)) {
+      problem(key, why);
+    }
+  }
+
   /** Notes every key that was never asked for. */
   void done() {
+    section.ifPresent(s -> strangers(new Strangers(table, s, read), true));
+  }
+
+  /** Notes every key that nothing could ask for, where reading broke off before the end. */
+  void brokenOff() {
+    section.ifPresent(s -> strangers(new Strangers(table, s, read), false));
+  }
+
+  private void strangers(Strangers strangers, boolean readToTheEnd) {
     for (Node.Entry entry : entries()) {
-      if (!read.contains(entry.key())) {
-        unknown(entry);
-      }
-    }
-  }
-
-  private void unknown(Node.Entry entry) {
-    List<String> known = new ArrayList<>(KeyTable.get().below(table));
-    known.addAll(read);
-    known.removeIf(k -> k.startsWith("*"));
-    Optional<String> near = Nearest.to(entry.key(), known);
-    String help =
-        near.isPresent()
-            ? "did you mean `" + near.get() + "`?"
-            : "known here: " + String.join(", ", new java.util.TreeSet<>(known));
-    context.problem(entry.mark(), path(entry.key()), "is not a key; " + help);
-  }
-
-  private Estimate quantity(Node.Entry entry, KeySpec spec) {
-    Optional<String> text = scalar(entry);
-    if (text.isEmpty()) {
-      return fallback(spec);
-    }
-    Dimension dimension = spec.dimension().orElseThrow();
-    Mark at = entry.value().mark();
-    try {
-      Estimate estimate = context.quantity(text.get(), dimension);
-      if (Ranges.outside(estimate.value(), spec)) {
+      if (!read.contains(entry.key()) && (readToTheEnd || !strangers.isKnown(entry.key()))) {
         context.problem(
-            at, path(entry.key()), "found `" + text.get() + "`; allowed: " + Ranges.of(spec));
-        return fallback(spec);
+            entry.mark(), path(Node.Scalar.shown(entry.key())), strangers.say(entry.key()));
       }
-      context.value(path(entry.key()), dimension, estimate, false);
-      return estimate;
-    } catch (QuantityException e) {
-      context.problem(at, path(entry.key()), "found `" + text.get() + "`, which " + e.getMessage());
-      return fallback(spec);
     }
   }
 
-  private Optional<String> scalar(Node.Entry entry) {
+  private double stated(String key, Node.Entry entry, KeySpec spec) {
+    Optional<Estimate> estimate = quantity(key, entry, spec);
+    estimate.ifPresent(e -> context.value(path(key), spec.dimension().orElseThrow(), e, false));
+    return estimate.orElse(fallback(spec)).value();
+  }
+
+  private Optional<Estimate> quantity(String key, Node.Entry entry, KeySpec spec) {
+    QuantityReader reader = new QuantityReader(context, path(key), spec);
+    return scalar(entry, spec)
+        .flatMap(spec.takes() == KeySpec.Takes.COUNT ? reader::count : reader::value);
+  }
+
+  private Optional<Node.Scalar> scalar(Node.Entry entry, KeySpec spec) {
     if (entry.value() instanceof Node.Scalar s && !s.text().isBlank()) {
-      return Optional.of(s.text().strip());
+      return Optional.of(s);
     }
-    String found =
-        entry.value() instanceof Node.Scalar ? "has no value" : "is " + entry.value().kind();
-    context.problem(entry.value().mark(), path(entry.key()), found + "; it takes a single value");
+    context.problem(
+        entry.value().mark(),
+        path(entry.key()),
+        "is " + entry.value().kind() + "; it takes " + Wanted.by(spec));
     return Optional.empty();
   }
 
-  private String written(String key) {
-    return entry(key)
-        .map(Node.Entry::value)
-        .map(v -> v instanceof Node.Scalar s ? s.text() : v.kind())
-        .orElse("");
-  }
-
-  private void missing(String key, KeySpec spec) {
-    context.problem(mark, path(key), "is missing: " + spec.means() + Ranges.hint(spec));
+  private void missing(String key) {
+    if (present()) {
+      context.problem(mark, path(key), Wanted.missing(spec(key)));
+    }
   }
 
   private static Estimate fallback(KeySpec spec) {
     return spec.defaultEstimate().or(spec::low).or(spec::high).orElse(Estimate.exactly(1));
-  }
-
-  private static boolean isCooling(KeySpec spec) {
-    return spec.takes() == KeySpec.Takes.SWITCH
-        || spec.key().endsWith(".car-fan")
-        || spec.key().equals("units");
   }
 
   private KeySpec spec(String key) {
@@ -318,10 +312,6 @@ final class In {
 
   private Optional<Node.Entry> entry(String key) {
     return section.flatMap(s -> s.find(key));
-  }
-
-  private static String keysOf(String tablePath) {
-    return String.join(", ", KeyTable.get().below(tablePath));
   }
 
   private static String join(String path, String key) {

@@ -18,6 +18,7 @@ import soakloop.quantity.Estimate;
  * @param defaultText value used when left out, as the table writes it
  * @param defaultEstimate the same read, for quantities
  * @param because why that default
+ * @param quiet whether the default goes without saying: it is not listed among what was assumed
  * @param optional whether it may be left out without a default
  * @param means what it is
  */
@@ -32,6 +33,7 @@ public record KeySpec(
     Optional<String> defaultText,
     Optional<Estimate> defaultEstimate,
     String because,
+    boolean quiet,
     boolean optional,
     String means) {
   /** What a key can take. */
@@ -54,11 +56,6 @@ public record KeySpec(
     SECTION,
     /** A list. */
     LIST
-  }
-
-  /** Returns whether it steers the computation only, not what is computed. */
-  public boolean isNumerics() {
-    return because.equals("numerics");
   }
 
   /** Returns the default's value without its spread, as the table writes it. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Estimate;
 import soakloop.quantity.QuantityException;
@@ -20,6 +21,7 @@ import soakloop.quantity.QuantityParser;
  */
 public final class KeyTable {
   private static final String RESOURCE = "keys.yaml";
+  private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}-]+");
   private static final KeyTable INSTANCE = load();
 
   private final Map<String, KeySpec> specs;
@@ -69,6 +71,25 @@ public final class KeyTable {
     return children.getOrDefault(section, List.of());
   }
 
+  /**
+   * Returns the table's key for a piece of the loop that may be there many times, such as {@code
+   * *hose} for {@code supply-hose}.
+   *
+   * @param name its kind, or a name that ends in it
+   */
+  Optional<String> kindOf(String name) {
+    if (!NAME.matcher(name).matches()) {
+      return Optional.empty();
+    }
+    for (String key : below("")) {
+      if (key.startsWith("*")
+          && (name.equals(key.substring(1)) || name.endsWith("-" + key.substring(1)))) {
+        return Optional.of(key);
+      }
+    }
+    return Optional.empty();
+  }
+
   private static KeyTable load() {
     try (InputStream in = KeyTable.class.getResourceAsStream(RESOURCE)) {
       if (in == null) {
@@ -113,7 +134,8 @@ public final class KeyTable {
         defaultText,
         quantity ? read(defaultText, dimension) : Optional.empty(),
         text(row, "because").orElse(""),
-        text(row, "optional").map("true"::equals).orElse(false),
+        flag(row, "quiet"),
+        flag(row, "optional"),
         text(row, "means").orElseThrow());
   }
 
@@ -152,6 +174,10 @@ public final class KeyTable {
     return text.isPresent() && dimension.isPresent()
         ? Optional.of(QuantityParser.parse(text.get(), dimension.get()))
         : Optional.empty();
+  }
+
+  private static boolean flag(Node.Section row, String key) {
+    return text(row, key).equals(Optional.of("true"));
   }
 
   private static Optional<String> text(Node.Section row, String key) {

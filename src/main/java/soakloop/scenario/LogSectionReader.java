@@ -1,8 +1,10 @@
 package soakloop.scenario;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import soakloop.log.Log;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
@@ -29,9 +31,6 @@ final class LogSectionReader {
     LogColumns columns = columns(in.section("columns"));
     in.done();
     if (file.isEmpty()) {
-      if (!in.has("file")) {
-        in.problem("file", "is missing: CSV file, relative to the scenario");
-      }
       return Optional.empty();
     }
     try {
@@ -52,8 +51,7 @@ final class LogSectionReader {
     for (Node.Entry entry : in.entries()) {
       Optional<Signal> signal = Signal.named(entry.key());
       if (signal.isEmpty()) {
-        in.context()
-            .problem(entry.mark(), in.path(entry.key()), "is not a signal; known: " + signals());
+        in.problem(Node.Scalar.shown(entry.key()), unknown(entry.key()));
       } else {
         choice(in, entry, signal.get()).ifPresent(c -> chosen.put(signal.get(), c));
       }
@@ -61,46 +59,53 @@ final class LogSectionReader {
     return chosen.isEmpty() ? LogColumns.NONE : new LogColumns(chosen);
   }
 
+  private static String unknown(String key) {
+    List<String> known = Stream.of(Signal.values()).map(Signal::key).toList();
+    return Nearest.to(key, known)
+        .map(near -> "is not a signal; did you mean `" + near + "`?")
+        .orElse("is not a signal; known: " + String.join(", ", known));
+  }
+
   private static Optional<LogColumns.Choice> choice(In in, Node.Entry entry, Signal signal) {
-    if (entry.value() instanceof Node.Scalar header) {
+    if (entry.value() instanceof Node.Scalar header && !header.text().isBlank()) {
       return Optional.of(new LogColumns.Choice(header.text(), Optional.empty()));
     }
     if (entry.value() instanceof Node.Section section
-        && section.find("name").map(Node.Entry::value).orElse(null) instanceof Node.Scalar name) {
-      Optional<Unit> unit = Optional.empty();
-      for (Node.Entry part : section.entries()) {
-        if (part.key().equals("unit") && part.value() instanceof Node.Scalar symbol) {
-          unit = signal.dimension().unit(symbol.text());
-          if (unit.isEmpty()) {
-            in.context()
-                .problem(
-                    symbol.mark(),
-                    in.path(entry.key()) + ".unit",
-                    "found `" + symbol.text() + "`; allowed: " + signal.dimension().allowed());
-          }
-        } else if (!part.key().equals("name")) {
-          in.context()
-              .problem(
-                  part.mark(),
-                  in.path(entry.key()) + "." + part.key(),
-                  "is not a key; known here: name, unit");
-        }
-      }
-      return Optional.of(new LogColumns.Choice(name.text(), unit));
+        && section.find("name").map(Node.Entry::value).orElse(Node.Section.EMPTY)
+            instanceof Node.Scalar name) {
+      return Optional.of(
+          new LogColumns.Choice(name.text(), unit(in, entry.key(), section, signal)));
     }
-    in.context()
-        .problem(
-            entry.value().mark(),
-            in.path(entry.key()),
-            "takes a column's header, or {name: header, unit: ...}");
+    problem(
+        in,
+        entry.value().mark(),
+        entry.key(),
+        "takes a column's header, or {name: header, unit: ...}");
     return Optional.empty();
   }
 
-  private static String signals() {
-    StringBuilder names = new StringBuilder();
-    for (Signal signal : Signal.values()) {
-      names.append(names.length() == 0 ? "" : ", ").append(signal.key());
+  private static Optional<Unit> unit(In in, String key, Node.Section section, Signal signal) {
+    Optional<Unit> unit = Optional.empty();
+    for (Node.Entry part : section.entries()) {
+      String path = key + "." + Node.Scalar.shown(part.key());
+      if (part.key().equals("unit")) {
+        String found = part.value() instanceof Node.Scalar s ? s.text() : "";
+        unit = signal.dimension().unit(found);
+        if (unit.isEmpty()) {
+          problem(
+              in,
+              part.value().mark(),
+              path,
+              "found `" + Node.Scalar.shown(found) + "`; allowed: " + signal.dimension().allowed());
+        }
+      } else if (!part.key().equals("name")) {
+        problem(in, part.mark(), path, "is not a key; known here: name, unit");
+      }
     }
-    return names.toString();
+    return unit;
+  }
+
+  private static void problem(In in, Mark mark, String key, String message) {
+    in.context().problem(mark, in.path(key), message);
   }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import soakloop.quantity.Curve;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
-import soakloop.rig.HeatExchanger;
 import soakloop.rig.Hose;
 import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
@@ -20,6 +19,8 @@ import soakloop.rig.Reservoir;
 /** Reads the loop: its order, and each element by its name. */
 final class LoopReader {
   private static final int MAX_ELEMENTS = 40;
+  private static final List<String> KINDS =
+      List.of("core", "pump", "reservoir", "hose", "heat-exchanger");
 
   private final In root;
   private final Day day;
@@ -33,6 +34,11 @@ final class LoopReader {
     List<LoopElement> elements = new ArrayList<>();
     List<String> names = new ArrayList<>();
     List<Node> items = root.items("loop");
+    if (items.isEmpty()) {
+      for (Node.Entry entry : root.entries()) {
+        KeyTable.get().kindOf(entry.key()).ifPresent(kind -> root.ignore(entry.key()));
+      }
+    }
     for (Node item : items.subList(0, Math.min(items.size(), MAX_ELEMENTS))) {
       Optional<String> name = name(item, names);
       name.ifPresent(
@@ -42,11 +48,11 @@ final class LoopReader {
           });
     }
     if (items.size() > MAX_ELEMENTS) {
-      root.problem("loop", "has more than " + MAX_ELEMENTS + " elements");
+      root.problem("loop", "has more than " + MAX_ELEMENTS + " pieces");
     }
     requireOne(names, "core", items);
     requireOne(names, "pump", items);
-    PressureLoss resistance = resistance();
+    PressureLoss resistance = resistance(names.contains("pump"));
     if (root.context().hasProblems()) {
       return Fallbacks.loop();
     }
@@ -55,69 +61,76 @@ final class LoopReader {
 
   private Optional<String> name(Node item, List<String> before) {
     if (!(item instanceof Node.Scalar scalar)) {
-      root.context().problem(item.mark(), "loop", "has " + item.kind() + "; it takes names");
+      problem(item, "has " + item.kind() + " where the name of a piece should be");
       return Optional.empty();
     }
     if (before.contains(scalar.text())) {
-      root.context().problem(item.mark(), "loop", "has `" + scalar.text() + "` twice");
+      problem(item, "names `" + scalar.shown() + "` twice; a second one needs a name of its own");
       return Optional.empty();
     }
     return Optional.of(scalar.text());
   }
 
   private void requireOne(List<String> names, String kind, List<Node> items) {
-    if (!items.isEmpty() && !names.contains(kind)) {
-      root.problem("loop", "has no " + kind);
+    if (names.contains(kind)) {
+      return;
+    }
+    root.ignore(kind);
+    if (!items.isEmpty()) {
+      root.problem("loop", "has no " + kind + "; name it where the coolant meets it");
     }
   }
 
   private Optional<LoopElement> element(String name, Node item) {
     if (name.equals("core")) {
-      return Optional.of(new Core(name, new ExchangerReader(root.section("core"), day).core()));
+      return Optional.of(new Core(name, new ExchangerReader(root.section(name), day).core()));
     }
     if (name.equals("pump")) {
       return Optional.of(pump());
     }
-    if (isKind(name, "reservoir")) {
-      return Optional.of(reservoir(name));
+    Optional<String> kind = KeyTable.get().kindOf(name);
+    if (kind.isEmpty()) {
+      problem(item, "found `" + Node.Scalar.shown(name) + "`; " + hint(name));
+      return Optional.empty();
     }
-    if (isKind(name, "hose")) {
-      return Optional.of(hose(name));
-    }
-    if (isKind(name, "heat-exchanger")) {
-      In in = root.named(name, "*heat-exchanger");
-      if (!in.present()) {
-        root.problem("", "the loop names `" + name + "`, but there is no such section");
-        return Optional.empty();
-      }
-      ExchangerReader reader = new ExchangerReader(in, day);
-      double area = reader.faceArea();
-      return Optional.of(new HeatExchanger(name, reader.heatExchanger(), area));
-    }
-    root.context()
-        .problem(
-            item.mark(),
-            "loop",
-            "found `"
+    In in = root.named(name, kind.get());
+    return switch (kind.get()) {
+      case "*reservoir" -> Optional.of(reservoir(name, in));
+      case "*hose" -> Optional.of(hose(name, in));
+      default -> heatExchanger(name, in, item);
+    };
+  }
+
+  private static String hint(String name) {
+    String allowed = "allowed: core, pump, and names that end in reservoir, hose or heat-exchanger";
+    return Nearest.to(name, KINDS).map(n -> "did you mean `" + n + "`? ").orElse("") + allowed;
+  }
+
+  private Optional<LoopElement> heatExchanger(String name, In in, Node item) {
+    if (!in.present()) {
+      if (!root.has(name)) {
+        problem(
+            item,
+            "names `"
                 + name
-                + "`; allowed: core, pump, and names that end in reservoir, hose or heat-exchanger");
-    return Optional.empty();
+                + "`, so a section `"
+                + name
+                + ":` must say at least the size of its"
+                + " face");
+      }
+      return Optional.empty();
+    }
+    return Optional.of(new ExchangerReader(in, day).heatExchanger(name));
   }
 
-  private static boolean isKind(String name, String kind) {
-    return name.equals(kind) || name.endsWith("-" + kind);
-  }
-
-  private Reservoir reservoir(String name) {
-    In in = root.named(name, "*reservoir");
+  private static Reservoir reservoir(String name, In in) {
     Reservoir reservoir =
         new Reservoir(name, in.number("volume"), in.number("surroundings-conductance"));
     in.done();
     return reservoir;
   }
 
-  private Hose hose(String name) {
-    In in = root.named(name, "*hose");
+  private static Hose hose(String name, In in) {
     Materials.HoseWall material =
         Materials.HoseWall.valueOf(in.choice("material").toUpperCase(Locale.ROOT));
     Hose hose =
@@ -136,11 +149,9 @@ final class LoopReader {
   private Pump pump() {
     In in = root.section("pump");
     Optional<Curve> curve = in.curve("curve");
-    PumpDelivery delivery = new PumpDelivery.StatedFlow(1e-3);
+    PumpDelivery delivery;
     if (curve.isPresent()) {
-      if (in.optional("flow").isPresent()) {
-        in.problem("curve", "takes the place of flow; give one or the other");
-      }
+      in.refuse("flow", "has no use beside curve; give one or the other");
       delivery = fromCurve(in, curve.get());
     } else {
       delivery = new PumpDelivery.StatedFlow(in.number("flow"));
@@ -151,23 +162,32 @@ final class LoopReader {
   }
 
   private static PumpDelivery fromCurve(In in, Curve curve) {
-    try {
-      return new PumpDelivery.FromCurve(curve);
-    } catch (IllegalArgumentException e) {
-      in.problem("curve", "is not a pump's: " + e.getMessage());
-      return new PumpDelivery.StatedFlow(1e-3);
+    if (!in.context().hasProblems(in.path("curve"))) {
+      try {
+        return new PumpDelivery.FromCurve(curve);
+      } catch (IllegalArgumentException e) {
+        in.problem("curve", "is not a pump's: " + e.getMessage());
+      }
     }
+    return new PumpDelivery.StatedFlow(1e-3);
   }
 
-  private PressureLoss resistance() {
-    In in = root.section("plumbing");
-    boolean used = in.present() || (root.has("pump") && root.section("pump").has("curve"));
-    if (!used) {
+  private PressureLoss resistance(boolean hasPump) {
+    if (hasPump && !root.section("pump").has("curve")) {
+      root.refuse(
+          "plumbing",
+          "has no use: the pump's flow does not come from a curve; give pump.curve, or take this"
+              + " out");
       return Fallbacks.loop().resistance();
     }
+    In in = root.section("plumbing");
     PressureLoss loss =
         new PressureLoss(in.number("pressure-loss"), in.number("at-flow"), in.number("exponent"));
     in.done();
     return loss;
+  }
+
+  private void problem(Node item, String message) {
+    root.context().problem(item.mark(), "loop", message);
   }
 }

@@ -18,9 +18,21 @@ sealed interface Node {
    * @param mark where
    */
   record Scalar(String text, Mark mark) implements Node {
+    private static final int LONGEST_SHOWN = 60;
+
     @Override
     public String kind() {
-      return "a single value";
+      return text.isBlank() ? "empty" : "a single value";
+    }
+
+    /** Returns the text as a message shows it: on one line, and not too long. */
+    String shown() {
+      return shown(text);
+    }
+
+    static String shown(String text) {
+      String line = text.strip().replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}]", "?");
+      return line.length() > LONGEST_SHOWN ? line.substring(0, LONGEST_SHOWN) + "..." : line;
     }
   }
 
@@ -37,7 +49,7 @@ sealed interface Node {
 
     @Override
     public String kind() {
-      return "a list";
+      return items.isEmpty() ? "an empty list" : "a list";
     }
   }
 

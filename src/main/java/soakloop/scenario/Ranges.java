@@ -1,14 +1,18 @@
 package soakloop.scenario;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Estimate;
+import soakloop.quantity.QuantityParser;
 import soakloop.quantity.Unit;
 
-/** Says in words what a key allows. */
+/** Says in words which values a key allows. */
 final class Ranges {
   private static final double SLACK = 1e-9;
+  private static final int DIGITS = 4;
 
   private Ranges() {}
 
@@ -19,25 +23,21 @@ final class Ranges {
     return value < low - slack || value > high + slack;
   }
 
-  /** Returns the range in the unit that people write. */
-  static String of(KeySpec spec) {
+  /** Returns the range in the unit that was written. */
+  static String of(KeySpec spec, String written) {
     Dimension dimension = spec.dimension().orElse(Dimension.NUMBER);
-    Unit unit = unit(dimension);
-    return (show(spec.low(), unit) + " to " + show(spec.high(), unit) + " " + unit.symbol())
-        .strip();
+    return in(spec, QuantityParser.unitOf(written, dimension).orElse(unit(dimension)));
   }
 
-  /** Returns what a missing key would take, for the end of a message. */
-  static String hint(KeySpec spec) {
-    return switch (spec.takes()) {
-      case QUANTITY ->
-          spec.dimension().map(d -> d.isPlainNumber() ? "" : " (" + d.allowed() + ")").orElse("");
-      case CHOICE -> " (" + String.join(", ", spec.choices()) + ")";
-      default -> "";
-    };
+  /** Returns the range in the unit that people write; empty if any value goes. */
+  static String of(KeySpec spec) {
+    return spec.low().isEmpty() && spec.high().isEmpty()
+        ? ""
+        : in(spec, unit(spec.dimension().orElse(Dimension.NUMBER)));
   }
 
-  private static Unit unit(Dimension dimension) {
+  /** Returns the unit that most people write. */
+  static Unit unit(Dimension dimension) {
     return switch (dimension) {
       case TEMPERATURE -> dimension.require("degC");
       case GAUGE_PRESSURE, ABSOLUTE_PRESSURE, PRESSURE_DIFFERENCE -> dimension.require("kPa");
@@ -53,15 +53,19 @@ final class Ranges {
     };
   }
 
+  private static String in(KeySpec spec, Unit unit) {
+    return (show(spec.low(), unit) + " to " + show(spec.high(), unit) + " " + unit.symbol())
+        .strip();
+  }
+
   private static String show(Optional<Estimate> bound, Unit unit) {
-    return bound
-        .map(
-            e -> {
-              String text = String.format(Locale.ROOT, "%.6g", unit.fromSi(e.value()));
-              return text.contains(".") && !text.contains("e")
-                  ? text.replaceAll("0+$", "").replaceAll("\\.$", "")
-                  : text;
-            })
-        .orElse("any");
+    return bound.map(e -> show(unit.fromSi(e.value()))).orElse("any");
+  }
+
+  private static String show(double value) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(DIGITS, RoundingMode.HALF_UP));
+    // What is left of a zero after its trip through the units.
+    boolean zero = rounded.abs().compareTo(BigDecimal.valueOf(SLACK)) < 0;
+    return zero ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

@@ -32,14 +32,16 @@ final class ReplayReader {
     OptionalDouble to = in.optional("to");
     List<In> stretches = in.sections("pulls");
     if (logged.isEmpty()) {
-      in.problem("", "needs a log to replay");
+      if (!in.context().hasProblems("log")) {
+        in.problem("", "needs a log to replay; name it under `log: {file: ...}`");
+      }
       stretches.forEach(ReplayReader::skip);
       return List.of();
     }
     Log log = logged.get().log();
     Optional<Curve> speed = log.curve(Signal.ENGINE_SPEED);
     if (speed.isEmpty()) {
-      in.problem("", "needs the engine speed in the log " + log.name());
+      in.problem("", "needs the engine speed, and the log " + log.name() + " has no column for it");
       stretches.forEach(ReplayReader::skip);
       return List.of();
     }
@@ -49,10 +51,10 @@ final class ReplayReader {
       in.problem(
           "",
           "must lie within the log, which goes from "
-              + log.time(0)
-              + " s to "
-              + log.endTime()
-              + " s, and end after it starts");
+              + Wanted.seconds(log.time(0))
+              + " to "
+              + Wanted.seconds(log.endTime())
+              + ", and end after it starts");
       stretches.forEach(ReplayReader::skip);
       return List.of();
     }
@@ -64,7 +66,13 @@ final class ReplayReader {
       OptionalDouble countedTo = stretch.optional("counted-to");
       stretch.done();
       if (pullFrom < at || !(pullTo > pullFrom) || pullTo > end) {
-        stretch.problem("", "must lie within the replay, after the pull before it");
+        stretch.problem(
+            "",
+            "must lie within the replay ("
+                + Wanted.seconds(start)
+                + " to "
+                + Wanted.seconds(end)
+                + "), after the pull before it, and end after it starts");
         continue;
       }
       if (pullFrom > at) {

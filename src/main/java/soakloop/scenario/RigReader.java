@@ -13,6 +13,8 @@ import soakloop.rig.Blower;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
+import soakloop.rig.HeatExchanger;
+import soakloop.rig.Loop;
 import soakloop.rig.Materials;
 import soakloop.rig.Rig;
 import soakloop.rig.Sensor;
@@ -30,16 +32,18 @@ final class RigReader {
   }
 
   Rig read() {
-    return new Rig(
-        coolant(),
-        engine(),
-        blower(),
-        boost(),
-        plenum(),
-        sensor(),
-        new LoopReader(root, day).read(),
-        airflow(),
-        underhood());
+    Coolant coolant = coolant();
+    Engine engine = engine();
+    Blower blower = blower();
+    Curve boost = root.curve("boost").orElse(Curve.constant(0));
+    DuctMetal plenum = plenum();
+    Sensor sensor = sensor();
+    Loop loop = new LoopReader(root, day).read();
+    boolean blows =
+        root.context().hasProblems()
+            || loop.elements().stream().anyMatch(HeatExchanger.class::isInstance);
+    Airflow airflow = blows ? airflow() : noAirflow();
+    return new Rig(coolant, engine, blower, boost, plenum, sensor, loop, airflow, underhood());
   }
 
   private Coolant coolant() {
@@ -49,15 +53,18 @@ final class RigReader {
     OptionalDouble mass = in.optional("by-mass");
     in.done();
     if (glycol.equals("none")) {
-      if (volume.isPresent() || mass.isPresent()) {
-        in.problem("glycol", "is none, so there is no by-volume or by-mass to give");
+      for (String share : new String[] {"by-volume", "by-mass"}) {
+        in.refuse(share, "has no use with plain water; name the glycol, or take this out");
       }
       return Water.INSTANCE;
     }
+    if (volume.isPresent() && mass.isPresent()) {
+      in.problem("by-mass", "has no use beside by-volume; give one or the other");
+    }
+    if (in.has("glycol") && volume.isEmpty() && mass.isEmpty()) {
+      in.problem("", "needs the glycol's share: by-volume or by-mass");
+    }
     if (volume.isPresent() == mass.isPresent()) {
-      if (in.present()) {
-        in.problem("", "needs by-volume or by-mass, one of the two");
-      }
       return Water.INSTANCE;
     }
     Glycol kind = glycol.equals("ethylene") ? Glycol.ETHYLENE : Glycol.PROPYLENE;
@@ -91,31 +98,28 @@ final class RigReader {
     return blower;
   }
 
-  private AirDelivery delivery(In in) {
-    OptionalDouble displacement = in.optional("displacement");
-    OptionalDouble ratio = in.optional("drive-ratio");
-    In pulleys = in.section("pulleys");
-    Optional<Curve> stated = in.curve("air-flow");
-    if (stated.isPresent()) {
-      if (displacement.isPresent() || ratio.isPresent() || pulleys.present()) {
-        in.problem(
-            "air-flow", "takes the place of displacement and drive ratio; give one or the other");
+  private static AirDelivery delivery(In in) {
+    if (in.has("air-flow")) {
+      for (String other :
+          new String[] {"displacement", "drive-ratio", "pulleys", "volumetric-efficiency"}) {
+        in.refuse(other, "has no use beside air-flow; give one or the other");
       }
-      return new AirDelivery.Stated(stated.get());
+      return new AirDelivery.Stated(in.curve("air-flow").orElse(Curve.constant(0)));
     }
-    if (!in.present()) {
-      return new AirDelivery.Stated(Curve.constant(0.1));
+    boolean ratioOnce = in.has("drive-ratio") != in.has("pulleys");
+    if (in.present() && (!in.has("displacement") || !ratioOnce)) {
+      in.problem(
+          "", "needs displacement with drive-ratio or pulleys (one of the two), or else air-flow");
     }
-    if (displacement.isEmpty() || ratio.isPresent() == pulleys.present()) {
-      in.problem("", "needs displacement with drive-ratio or pulleys (not both), or air-flow");
-    }
-    double turns = ratio.orElse(2);
+    double displacement = in.optional("displacement").orElse(1e-3);
+    double ratio = in.optional("drive-ratio").orElse(2);
+    In pulleys = in.section("pulleys");
     if (pulleys.present()) {
-      turns = pulleys.number("crank") / pulleys.number("blower") * pulleys.number("step-up");
+      ratio = pulleys.number("crank") / pulleys.number("blower") * pulleys.number("step-up");
       pulleys.done();
     }
     return new AirDelivery.PositiveDisplacement(
-        displacement.orElse(1e-3), turns, in.number("volumetric-efficiency"));
+        displacement, ratio, in.number("volumetric-efficiency"));
   }
 
   private static DuctMetal casing(In in) {
@@ -127,14 +131,6 @@ final class RigReader {
             in.number("surroundings-conductance"));
     in.done();
     return metal;
-  }
-
-  private Curve boost() {
-    Optional<Curve> boost = root.curve("boost");
-    if (boost.isEmpty()) {
-      root.problem("boost", "is missing: gauge pressure in the manifold at full load, like 13 psi");
-    }
-    return boost.orElse(Curve.constant(0));
   }
 
   private DuctMetal plenum() {
@@ -163,47 +159,57 @@ final class RigReader {
 
   private Airflow airflow() {
     In in = root.section("airflow");
-    double weak =
-        in.has("shop-fan") && in.word("shop-fan").equals(Optional.of("weak"))
-            ? in.number("weak")
-            : 0;
-    double strong =
-        in.has("shop-fan") && in.word("shop-fan").equals(Optional.of("strong"))
-            ? in.number("strong")
-            : 0;
-    for (String word : new String[] {"weak", "strong"}) {
-      in.optional(word);
-    }
-    double shop =
-        switch (in.word("shop-fan").orElse("")) {
-          case "none" -> 0;
-          case "weak" -> weak;
-          case "strong" -> strong;
-          default -> in.number("shop-fan");
-        };
-    double car = in.word("car-fan").isPresent() ? 0 : in.number("car-fan");
-    In thermostat = in.section("thermostat");
-    Optional<Thermostat> bySwitch = Optional.empty();
-    if (thermostat.present()) {
-      double on = thermostat.number("on");
-      double off = thermostat.number("off");
-      thermostat.done();
-      if (off < on) {
-        bySwitch = Optional.of(new Thermostat(on, off));
-      } else {
-        thermostat.problem("off", "must be below on");
-      }
-    }
+    double shopFan = shopFan(in);
+    double carFan = in.word("car-fan").isPresent() ? 0 : in.number("car-fan");
     Airflow airflow =
         new Airflow(
-            shop,
-            car,
+            shopFan,
+            carFan,
             in.number("road-share"),
             in.number("still-air"),
             in.number("inlet-rise"),
-            bySwitch);
+            thermostat(in, carFan));
     in.done();
     return airflow;
+  }
+
+  private static double shopFan(In in) {
+    Optional<String> word = in.word("shop-fan");
+    double speed = 0;
+    if (word.isEmpty()) {
+      speed = in.number("shop-fan");
+    } else if (!word.get().equals("none")) {
+      speed = in.number(word.get());
+    }
+    // What the words mean may be said whether they are used or not.
+    in.idle("weak");
+    in.idle("strong");
+    return speed;
+  }
+
+  private static Optional<Thermostat> thermostat(In airflow, double carFan) {
+    In in = airflow.section("thermostat");
+    if (!in.present()) {
+      return Optional.empty();
+    }
+    double on = in.number("on");
+    double off = in.number("off");
+    in.done();
+    if (!airflow.has("car-fan") || carFan == 0) {
+      airflow.problem("thermostat", "switches the car fan; give the face speed that car-fan makes");
+    }
+    if (!(off < on)) {
+      if (in.has("on") && in.has("off")) {
+        in.problem("off", "must be below on");
+      }
+      return Optional.empty();
+    }
+    return Optional.of(new Thermostat(on, off));
+  }
+
+  private Airflow noAirflow() {
+    root.refuse("airflow", "has no use: there is no heat exchanger in the loop to blow on");
+    return new Airflow(0, 0, 0, 1, 0, Optional.empty());
   }
 
   private Underhood underhood() {

@@ -20,8 +20,6 @@ import soakloop.session.Start;
 
 /** Reads scenarios. */
 public final class ScenarioReader {
-  private static final Day FALLBACK_DAY = new Day(293.15, 101_325, 0.5);
-
   private ScenarioReader() {}
 
   /**
@@ -36,8 +34,12 @@ public final class ScenarioReader {
     Path fileName = file.getFileName();
     String name = fileName == null ? shown : fileName.toString().replaceFirst("\\.ya?ml$", "");
     Path folder = file.toAbsolutePath().getParent();
-    Node.Section root = YamlText.section(text(file, shown), shown);
-    return read(Source.of(name, shown, folder == null ? file.toAbsolutePath() : folder, root));
+    return read(
+        Source.of(
+            name,
+            shown,
+            folder == null ? file.toAbsolutePath() : folder,
+            YamlText.sections(text(file, shown), shown)));
   }
 
   /**
@@ -50,32 +52,33 @@ public final class ScenarioReader {
    * @throws ScenarioException with everything that is wrong with it
    */
   public static Scenario parse(String name, String text, Path folder) throws ScenarioException {
-    return read(Source.of(name, name, folder, YamlText.section(text, name)));
+    return read(Source.of(name, name, folder, YamlText.sections(text, name)));
   }
 
   static Scenario read(Source source) throws ScenarioException {
-    return read(source, new Context(source.file(), source.quantities()));
+    return read(source, new Context(source.file(), source.quantities(), source.problems()));
   }
 
   static Scenario read(Source source, Context context) throws ScenarioException {
     In root = In.root(context, source.root());
     Optional<Scenario> scenario = Optional.empty();
     try {
-      scenario = Optional.of(scenario(source, context, root));
+      scenario = scenario(source, context, root);
+      root.done();
     } catch (IllegalArgumentException e) {
       // A combination that no single key's range rules out.
       if (!context.hasProblems()) {
         context.problem(Mark.NONE, "", "cannot be: " + e.getMessage());
       }
+      root.brokenOff();
     }
-    root.done();
     if (context.hasProblems() || scenario.isEmpty()) {
       throw new ScenarioException(context.problems());
     }
     return scenario.get();
   }
 
-  private static Scenario scenario(Source source, Context context, In root) {
+  private static Optional<Scenario> scenario(Source source, Context context, In root) {
     Optional<String> title = root.text("title");
     Optional<String> about = root.text("about");
     UnitSystem units = root.choice("units").equals("us") ? UnitSystem.US : UnitSystem.METRIC;
@@ -88,23 +91,24 @@ public final class ScenarioReader {
     Rig rig = new RigReader(root, day).read();
     List<Phase> phases = new SessionReader(root, rig.engine(), day, logged).read();
     if (phases.isEmpty()) {
-      throw new IllegalArgumentException("the session has no steps");
+      return Optional.empty();
     }
     Session session = new Session(phases);
-    return new Scenario(
-        source.name(),
-        title.orElse(source.name()),
-        about.orElse(""),
-        units,
-        day,
-        rig,
-        start,
-        session,
-        new Scenario.Limits(charge),
-        logged.map(l -> placed(l, session, root)),
-        context.values(),
-        context.assumed(),
-        source);
+    return Optional.of(
+        new Scenario(
+            source.name(),
+            title.orElse(source.name()),
+            about.orElse(""),
+            units,
+            day,
+            rig,
+            start,
+            session,
+            new Scenario.Limits(charge),
+            logged.map(l -> placed(l, session, root)),
+            context.values(),
+            context.assumed(),
+            source));
   }
 
   /** Returns the log in its place in time: a replay says itself where it begins. */
@@ -115,7 +119,9 @@ public final class ScenarioReader {
         double startsAt = replay.from() - time;
         In in = root.section("log");
         if (in.has("starts-at") && Math.abs(logged.startsAt() - startsAt) > 1e-6) {
-          in.problem("starts-at", "must agree with the replay, which makes it " + startsAt + " s");
+          in.problem(
+              "starts-at",
+              "must agree with the replay, which makes it " + Wanted.seconds(startsAt));
         }
         return new Scenario.Logged(logged.log(), startsAt);
       }
@@ -126,9 +132,6 @@ public final class ScenarioReader {
 
   private static Day day(In root) {
     In in = root.section("day");
-    if (!in.present()) {
-      return FALLBACK_DAY;
-    }
     Day day = new Day(in.number("temperature"), in.number("pressure"), in.number("humidity"));
     in.done();
     return day;
@@ -154,9 +157,9 @@ public final class ScenarioReader {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.startsWith("\ufeff") ? text.substring(1) : text;
     } catch (NoSuchFileException e) {
-      throw failure(shown, "is not there");
+      throw failure(shown, "is not there; is the name right?");
     } catch (CharacterCodingException e) {
-      throw failure(shown, "is not UTF-8 text");
+      throw failure(shown, "is not UTF-8 text; save it as UTF-8");
     } catch (IOException e) {
       throw failure(shown, "cannot be read: " + e.getMessage());
     }

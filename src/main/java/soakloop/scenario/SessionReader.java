@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.quantity.Curve;
+import soakloop.quantity.Dimension;
+import soakloop.quantity.Unit;
 import soakloop.rig.Day;
 import soakloop.rig.Engine;
 import soakloop.session.Cooling;
@@ -13,7 +15,7 @@ import soakloop.session.Phase;
 
 /** Reads what the car does, step by step, with repeats written out. */
 final class SessionReader {
-  private static final int MAX_PHASES = 2000;
+  private static final int MAX_STEPS = 2000;
   private static final List<String> STEPS =
       List.of("settle", "idle", "pull", "wait", "cruise", "replay");
 
@@ -24,6 +26,8 @@ final class SessionReader {
   private final List<Phase> phases = new ArrayList<>();
   private int pulls;
   private int waits;
+  private int stepsRead;
+  private boolean tooLong;
 
   SessionReader(In root, Engine engine, Day day, Optional<Scenario.Logged> logged) {
     this.root = root;
@@ -34,61 +38,86 @@ final class SessionReader {
 
   List<Phase> read() {
     steps(root.sections("session"));
-    if (root.has("session") && phases.isEmpty() && !root.context().hasProblems()) {
-      root.problem("session", "has no steps");
-    }
     return phases;
   }
 
   private void steps(List<In> items) {
     for (In item : items) {
-      step(item);
-      if (phases.size() > MAX_PHASES) {
-        item.problem("", "makes the session longer than " + MAX_PHASES + " steps");
-        phases.clear();
+      if (tooLong) {
         return;
       }
+      stepsRead++;
+      if (stepsRead > MAX_STEPS || phases.size() > MAX_STEPS) {
+        tooLong = true;
+        item.problem("", "makes the session longer than " + MAX_STEPS + " steps");
+        return;
+      }
+      step(item);
     }
   }
 
   private void step(In item) {
     if (item.has("pulls")) {
-      int times = item.count("pulls");
-      if (!item.has("pull")) {
-        item.problem("pulls", "needs a pull beside it, and may have a wait");
-      }
-      for (int i = 0; i < times && phases.size() <= MAX_PHASES; i++) {
-        pull(item.section("pull"));
-        if (item.has("wait")) {
-          waiting(item.section("wait"));
-        }
-      }
-    } else if (item.has("repeat")) {
-      int times = item.count("repeat");
-      List<In> inner = item.sections("steps", "session");
-      if (!item.has("steps")) {
-        item.problem("repeat", "needs steps beside it");
-      }
-      for (int i = 0; i < times && phases.size() <= MAX_PHASES; i++) {
-        steps(inner);
-      }
+      alone(item, "pulls", List.of("pull", "wait"));
+      pulls(item);
+    } else if (item.has("repeat") || item.has("steps")) {
+      alone(item, "repeat", List.of("steps"));
+      repeat(item);
     } else {
       single(item);
     }
     item.done();
   }
 
+  /** Notes the steps that stand where they do not belong. */
+  private static void alone(In item, String head, List<String> beside) {
+    for (String other : KeyTable.get().below("session")) {
+      if (!other.equals(head) && !beside.contains(other)) {
+        item.refuse(
+            other,
+            "does not go with " + head + "; make it a step of its own, with a dash before it");
+      }
+    }
+  }
+
+  private void pulls(In item) {
+    if (!item.has("pull")) {
+      item.problem("pulls", "counts the pull that stands beside it; there is none");
+    }
+    int times = item.count("pulls");
+    for (int i = 0; i < times; i++) {
+      pull(item.section("pull"));
+      if (item.has("wait")) {
+        waiting(item.section("wait"));
+      }
+    }
+  }
+
+  private void repeat(In item) {
+    if (!item.has("repeat") || !item.has("steps")) {
+      item.problem("", "needs both: repeat, how many times, and steps, a list of what to repeat");
+    }
+    int times = item.optional("repeat").isPresent() ? item.count("repeat") : 1;
+    List<In> inner = item.has("steps") ? item.sections("steps", "session") : List.of();
+    for (int i = 0; i < times && !tooLong; i++) {
+      steps(inner);
+    }
+  }
+
   private void single(In item) {
     List<String> found = STEPS.stream().filter(item::has).toList();
-    if (found.size() != 1) {
+    if (found.isEmpty()) {
       item.problem(
           "",
-          "needs one of "
-              + String.join(", ", STEPS)
-              + ", or pulls with a pull, or repeat with steps; found "
-              + (found.isEmpty() ? "none" : String.join(", ", found)));
-      found.forEach(item::section);
+          "is no step: it takes "
+              + Wanted.oneOf(STEPS)
+              + "; or pulls with a pull and a wait; or repeat with steps");
       return;
+    }
+    for (String other : found.subList(1, found.size())) {
+      String counted = found.contains("pull") && other.equals("wait") ? ", or add `pulls: 1`" : "";
+      item.refuse(
+          other, "does not go with " + found.get(0) + "; give it a dash of its own" + counted);
     }
     In in = item.section(found.get(0));
     switch (found.get(0)) {
@@ -107,7 +136,7 @@ final class SessionReader {
 
   private void settle(In in) {
     if (!phases.isEmpty()) {
-      in.problem("", "comes first or not at all");
+      in.problem("", "comes first, before time zero, or not at all");
       return;
     }
     add("settle", Phase.Kind.SETTLE, in.number("for"), idle(), in);
@@ -147,7 +176,8 @@ final class SessionReader {
     if (countedTo.isPresent()) {
       countedAt = reaches(speed, countedTo.getAsDouble());
       if (countedAt.isEmpty()) {
-        in.problem("counted-to", "is an engine speed that the pull does not reach");
+        in.problem(
+            "counted-to", "is an engine speed that the pull does not reach; " + range(speed));
       }
     }
     Drive drive = new Drive.FullLoad(speed, roadSpeed);
@@ -157,33 +187,52 @@ final class SessionReader {
   }
 
   private static Curve engineSpeed(In in) {
-    Optional<Curve> curve = in.curve("curve");
-    OptionalDouble from = in.optional("from");
-    OptionalDouble to = in.optional("to");
-    OptionalDouble time = in.optional("in");
-    Curve fallback = Curve.of(new double[] {0, 10}, new double[] {40, 100});
-    if (curve.isPresent()) {
-      if (from.isPresent() || to.isPresent() || time.isPresent()) {
-        in.problem("curve", "takes the place of from, to and in; give one or the other");
+    Curve fallback = Curve.of(new double[] {0, 10}, new double[] {5, 400});
+    if (in.has("curve")) {
+      for (String other : new String[] {"from", "to", "in"}) {
+        in.refuse(other, "has no use beside curve; give one or the other");
       }
-      if (curve.get().size() < 2 || curve.get().place(0) != 0) {
+      Curve curve = in.curve("curve").orElse(fallback);
+      if (in.context().hasProblems(in.path("curve"))) {
+        return fallback;
+      }
+      if (curve.size() < 2 || curve.place(0) != 0) {
         in.problem("curve", "needs at least two points, the first at 0 s");
         return fallback;
       }
-      return curve.get();
+      return curve;
     }
+    OptionalDouble from = in.optional("from");
+    OptionalDouble to = in.optional("to");
+    OptionalDouble time = in.optional("in");
     if (from.isEmpty() || to.isEmpty() || time.isEmpty()) {
       if (in.present()) {
-        in.problem("", "needs from, to and in, or a curve");
+        in.problem("", "needs from, to and in (the time it takes), or else a curve");
       }
       return fallback;
     }
+    boolean good =
+        !in.context().hasProblems(in.path("from")) && !in.context().hasProblems(in.path("to"));
     if (!(to.getAsDouble() > from.getAsDouble())) {
-      in.problem("to", "must be above from");
+      if (good) {
+        in.problem("to", "must be above from");
+      }
       return fallback;
     }
-    return Curve.of(
-        new double[] {0, time.getAsDouble()}, new double[] {from.getAsDouble(), to.getAsDouble()});
+    return good
+        ? Curve.of(
+            new double[] {0, time.getAsDouble()},
+            new double[] {from.getAsDouble(), to.getAsDouble()})
+        : fallback;
+  }
+
+  private static String range(Curve speed) {
+    Unit rpm = Dimension.ROTATION.require("rpm");
+    double top = 0;
+    for (int i = 0; i < speed.size(); i++) {
+      top = Math.max(top, speed.value(i));
+    }
+    return "it goes from " + rpm.format(speed.value(0), 0) + " to " + rpm.format(top, 0) + " rpm";
   }
 
   /** Returns when a curve first rises to a value. */

@@ -20,6 +20,7 @@ public final class Source {
   private final String file;
   private final Path folder;
   private final Node.Section root;
+  private final List<Problem> problems;
   private final Context.Quantities quantities;
   private final Map<LogKey, Log> logs;
 
@@ -30,19 +31,27 @@ public final class Source {
       String file,
       Path folder,
       Node.Section root,
+      List<Problem> problems,
       Context.Quantities quantities,
       Map<LogKey, Log> logs) {
     this.name = name;
     this.file = file;
     this.folder = folder;
     this.root = root;
+    this.problems = problems;
     this.quantities = quantities;
     this.logs = logs;
   }
 
-  static Source of(String name, String file, Path folder, Node.Section root) {
+  static Source of(String name, String file, Path folder, YamlText.Sections text) {
     return new Source(
-        name, file, folder, root, new Context.Quantities(), new ConcurrentHashMap<>());
+        name,
+        file,
+        folder,
+        text.root(),
+        text.problems(),
+        new Context.Quantities(),
+        new ConcurrentHashMap<>());
   }
 
   /** Returns the scenario's short name. */
@@ -57,6 +66,11 @@ public final class Source {
 
   Node.Section root() {
     return root;
+  }
+
+  /** Returns what was found wrong before any key was read. */
+  List<Problem> problems() {
+    return problems;
   }
 
   Context.Quantities quantities() {
@@ -78,7 +92,7 @@ public final class Source {
    * Returns the same with one key set.
    *
    * @param key dotted path; parts that are numbers count list items from 1
-   * @param value as a file would have it
+   * @param value as a file would have it, without quotes
    * @throws ScenarioException if the path leads through a single value or past a list, or the value
    *     is no YAML
    */
@@ -87,39 +101,47 @@ public final class Source {
         value.startsWith("[") || value.startsWith("{")
             ? YamlText.parse(value, "value of " + key)
             : new Node.Scalar(value, Mark.NONE);
-    Node changed = set(root, key, key.split("\\."), 0, node);
-    return new Source(name, file, folder, (Node.Section) changed, quantities, logs);
+    String[] parts = key.split("\\.", -1);
+    Node.Section changed = set(root, key, parts, 0, node);
+    return new Source(name, file, folder, changed, problems, quantities, logs);
   }
 
-  private Node set(Node at, String key, String[] parts, int i, Node value)
+  private Node.Section set(Node.Section section, String key, String[] parts, int i, Node value)
+      throws ScenarioException {
+    List<Node.Entry> entries = new ArrayList<>(section.entries());
+    Optional<Node.Entry> old = section.find(parts[i]);
+    Node below = old.map(Node.Entry::value).orElse(Node.Section.EMPTY);
+    Mark mark = old.map(Node.Entry::mark).orElse(Mark.NONE);
+    Node.Entry entry = new Node.Entry(parts[i], mark, below(below, key, parts, i + 1, value));
+    if (old.isPresent()) {
+      entries.set(entries.indexOf(old.get()), entry);
+    } else {
+      entries.add(entry);
+    }
+    return new Node.Section(entries, section.mark());
+  }
+
+  private Node below(Node at, String key, String[] parts, int i, Node value)
       throws ScenarioException {
     if (i == parts.length) {
       return value;
     }
     if (at instanceof Node.Section section) {
-      List<Node.Entry> entries = new ArrayList<>(section.entries());
-      Optional<Node.Entry> old = section.find(parts[i]);
-      Node below = old.map(Node.Entry::value).orElse(Node.Section.EMPTY);
-      Mark mark = old.map(Node.Entry::mark).orElse(Mark.NONE);
-      Node.Entry entry = new Node.Entry(parts[i], mark, set(below, key, parts, i + 1, value));
-      if (old.isPresent()) {
-        entries.set(entries.indexOf(old.get()), entry);
-      } else {
-        entries.add(entry);
-      }
-      return new Node.Section(entries, section.mark());
+      return set(section, key, parts, i, value);
     }
     if (at instanceof Node.Items list && parts[i].matches("[1-9][0-9]{0,3}")) {
       int index = Integer.parseInt(parts[i]) - 1;
       if (index < list.items().size()) {
         List<Node> items = new ArrayList<>(list.items());
-        items.set(index, set(items.get(index), key, parts, i + 1, value));
+        items.set(index, below(items.get(index), key, parts, i + 1, value));
         return new Node.Items(items, list.mark());
       }
     }
+    String held =
+        at instanceof Node.Items list ? at.kind() + " of " + list.items().size() : at.kind();
     throw new ScenarioException(
         List.of(
             new Problem(
-                file, 0, 0, key, "leads nowhere: `" + parts[i] + "` is not in " + at.kind())));
+                file, 0, 0, key, "leads nowhere: there is no `" + parts[i] + "` in " + held)));
   }
 }

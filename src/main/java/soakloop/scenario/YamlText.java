@@ -3,13 +3,13 @@ package soakloop.scenario;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;
-import org.yaml.snakeyaml.events.DocumentEndEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.MappingEndEvent;
 import org.yaml.snakeyaml.events.MappingStartEvent;
@@ -31,14 +31,23 @@ final class YamlText {
 
   private final String file;
   private final Iterator<Event> events;
-  private final List<Problem> problems = new ArrayList<>();
+  private final List<Problem> problems;
 
-  private YamlText(String text, String file) {
+  private YamlText(String text, String file, List<Problem> problems) {
     this.file = file;
+    this.problems = problems;
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(MAX_LENGTH);
     this.events = new Yaml(options).parse(new StringReader(text)).iterator();
   }
+
+  /**
+   * A text that is one section.
+   *
+   * @param root the section
+   * @param problems what was left out of it, because a key stands twice or is no single value
+   */
+  record Sections(Node.Section root, List<Problem> problems) {}
 
   /**
    * Reads a text that must be one section.
@@ -47,10 +56,11 @@ final class YamlText {
    * @param file its name, for messages
    * @throws ScenarioException if it is no YAML, or uses what scenarios do not
    */
-  static Node.Section section(String text, String file) throws ScenarioException {
-    Node node = parse(text, file);
+  static Sections sections(String text, String file) throws ScenarioException {
+    List<Problem> problems = new ArrayList<>();
+    Node node = read(text, file, problems);
     if (node instanceof Node.Section section) {
-      return section;
+      return new Sections(section, List.copyOf(problems));
     }
     throw failure(
         file,
@@ -66,17 +76,23 @@ final class YamlText {
    * @throws ScenarioException if it is no YAML, or uses what scenarios do not
    */
   static Node parse(String text, String file) throws ScenarioException {
+    List<Problem> problems = new ArrayList<>();
+    Node node = read(text, file, problems);
+    if (!problems.isEmpty()) {
+      throw new ScenarioException(problems);
+    }
+    return node;
+  }
+
+  private static Node read(String text, String file, List<Problem> problems)
+      throws ScenarioException {
     if (text.length() > MAX_LENGTH) {
       throw failure(file, Mark.NONE, "is too long: more than " + MAX_LENGTH + " characters");
     }
     try {
-      return new YamlText(text, file).document();
-    } catch (MarkedYAMLException e) {
-      Mark mark = e.getProblemMark() == null ? Mark.NONE : mark(e.getProblemMark());
-      String context = e.getContext() == null ? "" : e.getContext() + ": ";
-      throw failure(file, mark, "is not readable YAML: " + context + e.getProblem());
+      return new YamlText(text, file, problems).document();
     } catch (YAMLException e) {
-      throw failure(file, Mark.NONE, "is not readable YAML: " + firstLine(e.getMessage()));
+      throw new ScenarioException(List.of(YamlProblem.of(e, text, file)));
     }
   }
 
@@ -84,15 +100,14 @@ final class YamlText {
     events.next(); // stream start
     Event start = events.next();
     if (start instanceof StreamEndEvent) {
-      throw failure(file, Mark.NONE, "is empty");
+      throw failure(file, Mark.NONE, "is empty; a scenario is keys with values, like `title: ...`");
     }
     Node node = node(events.next(), 0);
-    Event end = events.next();
-    if (!(end instanceof DocumentEndEvent) || !(events.next() instanceof StreamEndEvent)) {
-      throw failure(file, mark(end.getEndMark()), "holds more than one document");
-    }
-    if (!problems.isEmpty()) {
-      throw new ScenarioException(problems);
+    events.next(); // document end
+    Event next = events.next();
+    if (!(next instanceof StreamEndEvent)) {
+      throw failure(
+          file, mark(next.getStartMark()), "starts a second document; a scenario is one alone");
     }
     return node;
   }
@@ -134,37 +149,36 @@ final class YamlText {
   }
 
   private Node section(Mark mark, int depth) throws ScenarioException {
-    List<Node.Entry> entries = new ArrayList<>();
+    Map<String, Node.Entry> entries = new LinkedHashMap<>();
     Event event = events.next();
     while (!(event instanceof MappingEndEvent)) {
       Node key = node(event, depth + 1);
       Node value = node(events.next(), depth + 1);
       if (key instanceof Node.Scalar name) {
-        add(entries, new Node.Entry(name.text(), name.mark(), value));
+        Node.Entry earlier =
+            entries.putIfAbsent(name.text(), new Node.Entry(name.text(), name.mark(), value));
+        if (earlier != null) {
+          problem(
+              name.mark(),
+              "`" + name.shown() + "` stands here twice; first on line " + earlier.mark().line());
+        }
       } else {
         problem(key.mark(), "has " + key.kind() + " where a key should be");
       }
       event = events.next();
     }
-    return new Node.Section(entries, mark);
-  }
-
-  private void add(List<Node.Entry> entries, Node.Entry entry) {
-    for (Node.Entry earlier : entries) {
-      if (earlier.key().equals(entry.key())) {
-        problem(
-            entry.mark(),
-            "`" + entry.key() + "` stands here twice; first on line " + earlier.mark().line());
-        return;
-      }
-    }
-    entries.add(entry);
+    return new Node.Section(List.copyOf(entries.values()), mark);
   }
 
   private void noTag(@org.jspecify.annotations.Nullable String tag, Mark mark)
       throws ScenarioException {
     if (tag != null && !tag.equals("!")) {
-      throw failure(file, mark, "uses a type tag (" + tag + "); scenarios have none");
+      throw failure(
+          file,
+          mark,
+          "uses a type tag ("
+              + Node.Scalar.shown(tag.replace("tag:yaml.org,2002:", "!!"))
+              + "); write the value alone");
     }
   }
 
@@ -177,11 +191,7 @@ final class YamlText {
         List.of(new Problem(file, mark.line(), mark.column(), "", message)));
   }
 
-  private static Mark mark(org.yaml.snakeyaml.error.Mark mark) {
+  static Mark mark(org.yaml.snakeyaml.error.Mark mark) {
     return new Mark(mark.getLine() + 1, mark.getColumn() + 1);
-  }
-
-  private static String firstLine(@org.jspecify.annotations.Nullable String message) {
-    return message == null ? "unknown reason" : message.lines().findFirst().orElse("");
   }
 }

@@ -22,6 +22,9 @@ final class HoseCells implements LoopCells {
   /** The outermost wall layer is this much thicker than the innermost. */
   private static final double LAYER_SPREAD = 4;
 
+  /** A wall that heat crosses in less (thickness squared over diffusivity) is one layer, s. */
+  private static final double QUICK = 1;
+
   private final Hose hose;
   private final Coolant coolant;
   private final int first;
@@ -40,13 +43,21 @@ final class HoseCells implements LoopCells {
     this.hose = hose;
     this.coolant = coolant;
     this.cells = hose.cells();
-    this.layers = hose.layers();
+    this.layers = layers(hose);
     this.first = layout.reserve(cells);
     this.wallFirst = layout.reserve(cells * layers);
     this.cellMass = density * hose.coolantVolume() / cells;
     this.layerCapacity = new double[layers];
     this.joint = new double[layers + 1];
     this.beyondFilm = layOutWall();
+  }
+
+  /** Returns the layers asked for; one where thin metal would only make the equations stiff. */
+  private static int layers(Hose hose) {
+    Hose.Wall wall = hose.wall();
+    double crossing =
+        wall.thickness() * wall.thickness() * wall.heatCapacity() / wall.conductivity();
+    return crossing < QUICK ? Math.min(1, hose.layers()) : hose.layers();
   }
 
   /** Fills capacities and outer joints; returns the resistance between film and first node. */

@@ -15,10 +15,15 @@ import soakloop.session.Start;
  * case, plenum and sensor at rest with the engine idling (or off, if the session starts so).
  *
  * <p>A stated charge temperature is what the resting sensor reads. If the loop temperature is not
- * stated, it is solved for; if it is, the plenum's temperature is.
+ * stated, it is solved for; if it is, the plenum's temperature is. A reading that misses what the
+ * sensor can read by no more than the rounding of a whole degree is taken for the nearest it can.
  */
 final class InitialState {
   private static final double TOLERANCE = 1e-9;
+
+  /** Readings come rounded to whole degrees, K. */
+  private static final double ROUNDING = 0.5;
+
   private static final int MAX_EVALUATIONS = 200;
 
   /** Hottest loop that a start is looked for at, K. */
@@ -41,6 +46,7 @@ final class InitialState {
   private double[] solve(Setup setup) throws SimulationException {
     Start start = setup.start();
     double day = setup.day().temperature();
+    refuseIce(start.loopCoolant().orElse(day), setup.rig().coolant().freezingTemperature());
     model.fillLoop(y, start.loopCoolant().orElse(day));
     model.startPhase(resting(setup), 0, y);
     if (start.charge().isEmpty()) {
@@ -74,6 +80,17 @@ final class InitialState {
     return y;
   }
 
+  private static void refuseIce(double loop, double freezing) throws SimulationException {
+    if (loop < freezing) {
+      throw SimulationException.input(
+          String.format(
+              Locale.ROOT,
+              "start.loop-coolant: the coolant would start at %.1f degC, but it freezes at %.1f degC",
+              loop - 273.15,
+              freezing - 273.15));
+    }
+  }
+
   /** Sets the whole state at a loop temperature and returns what the sensor reads, K. */
   private double settleDucts(double loop, Optional<Double> plenum) {
     model.fillLoop(y, loop);
@@ -93,6 +110,9 @@ final class InitialState {
     double atLow = f.value(low);
     double atHigh = f.value(high);
     if (atLow * atHigh > 0) {
+      if (Math.min(Math.abs(atLow), Math.abs(atHigh)) <= ROUNDING) {
+        return Math.abs(atLow) < Math.abs(atHigh) ? low : high;
+      }
       throw SimulationException.input(
           String.format(
               Locale.ROOT,

@@ -33,6 +33,7 @@ final class LoopModel implements OrdinaryDifferentialEquation {
   private final double engineCoolantAtStart;
   private final Coolant coolant;
   private final double pumpedFlow;
+  private final double pumpPower;
   private final StateLayout layout = new StateLayout();
   private final List<LoopCells> loop = new ArrayList<>();
   private final AirPath air;
@@ -55,6 +56,7 @@ final class LoopModel implements OrdinaryDifferentialEquation {
     this.engineCoolantAtStart = engineCoolantAtStart;
     this.coolant = rig.coolant();
     this.pumpedFlow = LoopFlow.operating(rig.loop());
+    this.pumpPower = rig.loop().pump().power();
     double density = coolant.density(FILL);
     double airDensity =
         MoistAir.of(day.temperature(), day.pressure(), day.humidity())
@@ -151,7 +153,7 @@ final class LoopModel implements OrdinaryDifferentialEquation {
     m.underhood = rig.underhood().temperature(m.day, m.engineCoolant, in.roadSpeed);
     m.coolantFlow = cooling.pump() ? pumpedFlow : 0;
     m.coolantMassFlow = m.coolantFlow * coolant.density(y[pumpState]);
-    m.pumpPower = cooling.pump() ? rig.loop().pump().power() : 0;
+    m.pumpPower = cooling.pump() ? pumpPower : 0;
     m.faceSpeed = rig.airflow().faceSpeed(in.roadSpeed, cooling.shopFan(), carFanRuns(in));
   }
 

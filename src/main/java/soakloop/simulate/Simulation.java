@@ -84,13 +84,14 @@ public final class Simulation {
 
   private double[] runPhase(Phase phase, double start, double end, double[] from)
       throws SimulationException {
-    model.startPhase(phase, start, from);
-    recorder.startPhase(start, sampling(phase), from);
     ODEIntegrator integrator = integrator(phase);
     double[] y;
     try {
+      model.startPhase(phase, start, from);
+      recorder.startPhase(start, sampling(phase), from);
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
-    } catch (MathRuntimeException e) {
+    } catch (MathRuntimeException | IllegalArgumentException e) {
+      // The second comes from fluid properties asked for at impossible temperatures.
       throw SimulationException.unfinished(
           String.format(
               Locale.ROOT,

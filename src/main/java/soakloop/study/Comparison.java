@@ -13,11 +13,16 @@ import soakloop.log.Signal;
  *
  * @param log the log
  * @param offset log time at the session's time zero, s
+ * @param charge the charge sensor over all that the log covers, if it is logged
  * @param whole for each compared signal, the misfit over the whole run
  * @param residuals for each compared signal, modelled less logged at each compared row
  */
 public record Comparison(
-    Log log, double offset, Map<Signal, Misfit> whole, Map<Signal, List<Residual>> residuals) {
+    Log log,
+    double offset,
+    Optional<WholeRun> charge,
+    Map<Signal, Misfit> whole,
+    Map<Signal, List<Residual>> residuals) {
   /**
    * One compared reading.
    *

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import soakloop.log.Log;
 import soakloop.log.Signal;
@@ -37,8 +38,10 @@ public final class Comparisons {
    * @param trace the simulated run
    * @param logged the log with its place in time
    * @param replayed signals that drove the run, which would only be compared with themselves
+   * @param limit charge temperature that must not be passed, K
    */
-  public static Comparison of(Trace trace, Scenario.Logged logged, Set<Signal> replayed) {
+  public static Comparison of(
+      Trace trace, Scenario.Logged logged, Set<Signal> replayed, OptionalDouble limit) {
     Map<Signal, Misfit> whole = new EnumMap<>(Signal.class);
     Map<Signal, List<Comparison.Residual>> residuals = new EnumMap<>(Signal.class);
     for (Signal signal : COMPARED) {
@@ -52,7 +55,8 @@ public final class Comparisons {
         whole.put(signal, Misfit.of(found));
       }
     }
-    return new Comparison(logged.log(), logged.startsAt(), whole, residuals);
+    return new Comparison(
+        logged.log(), logged.startsAt(), WholeRun.of(trace, logged, limit), whole, residuals);
   }
 
   /** Residuals of one signal at the log's rows from one session time to another, both counted. */

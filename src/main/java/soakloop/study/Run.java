@@ -28,7 +28,12 @@ public final class Run {
     List<PullResult> pulls =
         PullResults.of(trace, scenario.limits().chargeTemperature(), scenario.logged());
     Optional<Comparison> comparison =
-        scenario.logged().map(logged -> Comparisons.of(trace, logged, replayed(scenario)));
+        scenario
+            .logged()
+            .map(
+                logged ->
+                    Comparisons.of(
+                        trace, logged, replayed(scenario), scenario.limits().chargeTemperature()));
     return new Outcome(scenario, trace, pulls, comparison, Warnings.of(scenario, trace));
   }
 

@@ -63,7 +63,7 @@ final class SampleReadings {
       residuals.put(signal, all);
       whole.put(signal, misfit(all));
     }
-    return new Comparison(log, 0, whole, residuals);
+    return new Comparison(log, 0, Optional.empty(), whole, residuals);
   }
 
   private static PullResult.Logged logged(

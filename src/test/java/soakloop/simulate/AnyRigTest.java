@@ -16,7 +16,7 @@ import soakloop.session.Start;
 /** What must hold on any rig in any session: it runs to the end and its energy adds up. */
 @Tag("analytic")
 class AnyRigTest {
-  private static final int RIGS = 200;
+  private static final int RIGS = 150;
 
   @Test
   void everySessionEndsAndItsEnergyAddsUp() throws SimulationException {
@@ -28,7 +28,7 @@ class AnyRigTest {
       Start start =
           new Start(
               OptionalDouble.empty(),
-              OptionalDouble.of(random.between(275, 330)),
+              OptionalDouble.of(random.liquid(rig, 275, 330)),
               random.between(280, 383));
       Trace trace = Simulation.run(new Setup(day, rig, start, session, OptionalDouble.empty()));
       String what = "seed " + seed + ": " + rig;

@@ -41,6 +41,9 @@ final class RandomRigs {
   private static final double PER_MINUTE = 1 / 60.0;
   private static final double LITRES_PER_MINUTE = 1e-3 / 60;
 
+  /** A loop with less coolant than this gets a tank, or it boils dry in one pull. */
+  private static final double SMALLEST_LOOP = 3e-3;
+
   private final SplittableRandom random;
 
   RandomRigs(long seed) {
@@ -65,6 +68,11 @@ final class RandomRigs {
   /** Returns true so often, 0 to 1. */
   boolean chance(double share) {
     return random.nextDouble() < share;
+  }
+
+  /** Returns a start of the loop between two temperatures, K, at which its coolant is liquid. */
+  double liquid(Rig rig, double low, double high) {
+    return Math.max(between(low, high), rig.coolant().freezingTemperature());
   }
 
   Day day() {
@@ -149,6 +157,9 @@ final class RandomRigs {
     }
     for (int i = count(0, 3); i > 0; i--) {
       elements.add(hose("hose " + i));
+    }
+    if (elements.stream().mapToDouble(LoopElement::coolantVolume).sum() < SMALLEST_LOOP) {
+      elements.add(new Reservoir("tank", SMALLEST_LOOP, between(0, 8)));
     }
     for (int i = elements.size() - 1; i > 0; i--) {
       java.util.Collections.swap(elements, i, count(0, i));

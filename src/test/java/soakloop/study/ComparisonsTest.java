@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -44,7 +45,7 @@ class ComparisonsTest {
                 row(0, 301, 309, Double.NaN, 337, 0),
                 Signal.CORE_COOLANT_OUT,
                 row(0, 300, 302.5, 305, 310, 0)));
-    Comparison comparison = Comparisons.of(trace(), logged, Set.of());
+    Comparison comparison = Comparisons.of(trace(), logged, Set.of(), OptionalDouble.empty());
 
     assertEquals(1000, comparison.offset());
     assertEquals(
@@ -90,10 +91,12 @@ class ComparisonsTest {
                 Signal.ENGINE_COOLANT, level));
     assertEquals(
         Set.of(Signal.INLET_AIR, Signal.CORE_AIR_IN),
-        Comparisons.of(trace(), logged, Set.of()).whole().keySet());
+        Comparisons.of(trace(), logged, Set.of(), OptionalDouble.empty()).whole().keySet());
     assertEquals(
         Set.of(Signal.CORE_AIR_IN),
-        Comparisons.of(trace(), logged, Set.of(Signal.INLET_AIR)).whole().keySet());
+        Comparisons.of(trace(), logged, Set.of(Signal.INLET_AIR), OptionalDouble.empty())
+            .whole()
+            .keySet());
   }
 
   @Test
@@ -107,7 +110,7 @@ class ComparisonsTest {
                 row(300, 300, 300),
                 Signal.CHARGE_TEMPERATURE,
                 row(300, Double.NaN, 300)));
-    Comparison comparison = Comparisons.of(trace(), logged, Set.of());
+    Comparison comparison = Comparisons.of(trace(), logged, Set.of(), OptionalDouble.empty());
     assertTrue(comparison.whole().isEmpty());
     assertTrue(comparison.residuals().isEmpty());
     assertEquals(Optional.empty(), comparison.misfit(Signal.RESERVOIR));
@@ -118,5 +121,16 @@ class ComparisonsTest {
     assertEquals(
         "a misfit needs at least one residual",
         assertThrows(IllegalArgumentException.class, () -> Misfit.of(List.of())).getMessage());
+  }
+
+  @Test
+  void theWholeRunIsReadWhereBothAre() {
+    Scenario.Logged logged =
+        HandMade.logged(
+            0, row(-5, 0, 10, 20), Map.of(Signal.CHARGE_TEMPERATURE, row(400, 300, 320, 310)));
+    WholeRun run =
+        Comparisons.of(trace(), logged, Set.of(), OptionalDouble.of(310)).charge().orElseThrow();
+    assertEquals(new WholeRun.Course(300, 340, 340, 15), run.modelled());
+    assertEquals(new WholeRun.Course(300, 310, 320, 15), run.logged());
   }
 }

@@ -1,0 +1,151 @@
+package soakloop.scenario;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Scenarios that between them use every key; all invented. */
+final class Scenarios {
+  /** Everything from size; heat exchanger by its face; steps of all kinds but a replay. */
+  static final String BY_SIZE =
+      """
+      title: By size
+      about: Every key that goes with sizes
+      units: metric
+      day: {temperature: 20 degC, pressure: 100 kPa, humidity: 40 %}
+      engine:
+        {displacement: 4 L, volumetric-efficiency: 95 %, idle-speed: 850 rpm, idle-manifold-pressure: 40 kPa}
+      blower:
+        displacement: 1.7 L/rev
+        pulleys: {crank: 188 mm, blower: 80 mm, step-up: 1.1}
+        volumetric-efficiency: 90 %
+        adiabatic-efficiency: 60 %
+        inlet-pick-up: 6 K
+        inlet-loss: 3 kPa
+        case: {mass: 8 kg, conductance: 14 W/K, air-flow: 0.45 kg/s, surroundings-conductance: 4 W/K}
+      boost: [[2500 rpm, 80 kPa], [6500 rpm, 90 kPa +/- 5 kPa]]
+      core:
+        size: {length: 360 mm, width: 170 mm, thickness: 55 mm}
+        metal-per-volume: 1.1 kg/L
+        coolant-share: 24 %
+        passes: {count: 2, arranged: depth}
+        cells: {along: 3, depth: 4}
+        conductance:
+          {per-volume: 0.25 kW/(K L), air-flux: 9 kg/(s m2), coolant-flow: 24 L/min, air-side-share: 69 %,
+           wall-share: 2 %, air-exponent: 0.5, coolant-exponent: 0.3, still-share: 20 %}
+      plenum: {mass: 5 kg, conductance: 22 W/K, air-flow: 0.42 kg/s, engine-conductance: 7 W/K}
+      sensor: {time-constant: 2 s, air-flow: 0.31 kg/s, flow-exponent: 0.5, boss-share: 2 %}
+      loop: [reservoir, pump, supply-hose, core, return-hose, heat-exchanger]
+      reservoir: {volume: 5 L, surroundings-conductance: 3 W/K}
+      pump: {curve: [[0 L/min, 60 kPa], [30 L/min, 42 kPa], [55 L/min, 0 kPa]], power: 50 W, coolant: 0.2 L}
+      plumbing: {pressure-loss: 40 kPa, at-flow: 24 L/min, exponent: 1.7}
+      supply-hose:
+        {length: 1.8 m, bore: 20 mm, wall: 5 mm, material: silicone, outside-coefficient: 11 W/(m2 K),
+         cells: 6, layers: 2}
+      return-hose:
+        {length: 1.5 m, bore: 19 mm, wall: 4 mm, material: rubber, outside-coefficient: 12 W/(m2 K)}
+      heat-exchanger:
+        face: {width: 660 mm, height: 300 mm}
+        thickness: 30 mm
+        metal-per-volume: 0.6 kg/L
+        coolant-share: 21 %
+        passes: {count: 2, arranged: face}
+        cells: {along: 5, depth: 3}
+        conductance:
+          {per-volume: 0.14 kW/(K L), air-speed: 2.5 m/s, coolant-flow: 21 L/min, air-side-share: 80 %,
+           wall-share: 2 %, air-exponent: 0.45, coolant-exponent: 0.45, still-share: 20 %}
+      coolant: {glycol: ethylene, by-volume: 30 %}
+      airflow:
+        shop-fan: strong
+        strong: 5 m/s
+        car-fan: 2 m/s
+        road-share: 15 %
+        still-air: 0.3 m/s
+        inlet-rise: 1 K
+        thermostat: {on: 52 degC, off: 48 degC}
+      underhood: {share: 25 %, road-speed: 35 km/h}
+      limits: {charge-temperature: 60 degC}
+      start: {charge: 40 degC, loop-coolant: 35 degC, engine-coolant: 92 degC}
+      session:
+        - settle: {for: 20 min, pump: on, shop-fan: off, car-fan: auto}
+        - idle: {for: 30 s, pump: on, shop-fan: off, car-fan: on}
+        - repeat: 2
+          steps:
+            - pull:
+                {curve: [[0 s, 2600 rpm], [9 s, 6400 rpm], [10 s, 6700 rpm]], counted-to: 6500 rpm,
+                 road-speed: {from: 50 km/h, to: 120 km/h}, pump: on, shop-fan: on, car-fan: off}
+            - cruise:
+                {for: 60 s, engine-speed: 2000 rpm, road-speed: 50 km/h, manifold-pressure: 60 kPa, pump: on,
+                 shop-fan: off, car-fan: auto}
+        - pulls: 3
+          pull: {from: 2600 rpm, to: 6700 rpm, in: 10 s, counted-to: 6500 rpm}
+          wait: {for: 150 s, engine: off, pump: off, shop-fan: on, car-fan: on}
+      """;
+
+  /** Everything stated; the log replayed. */
+  static final String STATED =
+      """
+      title: Stated
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {air-flow: [[2000 rpm, 0.15 kg/s], [6500 rpm, 0.5 kg/s]]}
+      boost: 80 kPa
+      core:
+        mass: 3.4 kg
+        coolant: 0.9 L
+        conductance: {value: 0.7 kW/K, air-flow: 0.5 kg/s}
+      loop: [pump, core, front-heat-exchanger]
+      pump: {flow: 20 L/min}
+      front-heat-exchanger:
+        face: {width: 660 mm, height: 300 mm}
+        mass: 2.5 kg
+        coolant: 1.4 L
+        conductance: {value: 150 W/K, air-flow: 0.6 kg/s}
+      coolant: {glycol: propylene, by-mass: 30 %}
+      airflow: {shop-fan: weak, weak: 1.4 m/s}
+      session:
+        - replay:
+            {from: 5 s, to: 60 s, pulls: [{from: 10 s, to: 20 s, counted-to: 6500 rpm}], pump: on,
+             shop-fan: off, car-fan: auto}
+      log: {file: good.csv, columns: {charge-temperature: "IAT2 [degC]"}}
+      """;
+
+  /** The least that can be said. */
+  static final String SHORT =
+      """
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core: {size: {length: 360 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [pump, core]
+      coolant: {glycol: none}
+      session: [{idle: {for: 10 s}}]
+      """;
+
+  static final List<String> ALL = List.of(BY_SIZE, STATED, SHORT);
+
+  private Scenarios() {}
+
+  static Scenario read(String text) throws ScenarioException {
+    return ScenarioReader.parse("test", text, BadCase.FOLDER);
+  }
+
+  /** Returns all that a run is made from, as something that can be compared. */
+  static List<Object> made(Scenario s) {
+    return List.of(
+        s.day(),
+        s.rig().coolant().freezingTemperature(),
+        s.rig().engine(),
+        s.rig().blower(),
+        s.rig().boost(),
+        s.rig().plenum(),
+        s.rig().sensor(),
+        s.rig().loop(),
+        s.rig().airflow(),
+        s.rig().underhood(),
+        s.limits(),
+        s.start(),
+        s.session(),
+        s.logged().map(Scenario.Logged::startsAt).map(Optional::of).orElse(Optional.empty()));
+  }
+}
