@@ -11,10 +11,22 @@ import soakloop.rig.Hose;
  * van Albada, B. van Leer, W. W. Roberts, Astron. Astrophys. 108 (1982) 76), which keeps a front
  * steep without making a temperature that was not there. The wall is a row of cylindrical shells,
  * the inner ones thinner, each joined to the next by its conduction between mid-radii.
+ *
+ * <p>Up to three layers each is twice as thick as the one inside it; with more, the outermost stays
+ * four times as thick as the innermost, so that more layers make all of them thinner. None is cut
+ * so thin that heat crosses it in less than {@link #CROSSED}: a thin metal wall is one layer,
+ * whatever is asked for. Finer ones would change nothing that lasts longer than that and make the
+ * equations stiff.
  */
 final class HoseCells implements LoopCells {
-  /** Each wall layer is this much thicker than the one inside it. */
-  private static final double LAYER_GROWTH = 2;
+  /** Most that a wall layer is thicker than the one inside it. */
+  private static final double MOST_GROWTH = 2;
+
+  /** Most that the outermost layer is thicker than the innermost. */
+  private static final double MOST_SPAN = 4;
+
+  /** Shortest time in which heat crosses a layer, thickness squared over diffusivity, s. */
+  private static final double CROSSED = 0.01;
 
   private final Hose hose;
   private final Coolant coolant;
@@ -34,13 +46,34 @@ final class HoseCells implements LoopCells {
     this.hose = hose;
     this.coolant = coolant;
     this.cells = hose.cells();
-    this.layers = hose.layers();
+    this.layers = resolved(hose);
     this.first = layout.reserve(cells);
     this.wallFirst = layout.reserve(cells * layers);
     this.cellMass = density * hose.coolantVolume() / cells;
     this.layerCapacity = new double[layers];
     this.joint = new double[layers + 1];
     this.beyondFilm = layOutWall();
+  }
+
+  private static int resolved(Hose hose) {
+    Hose.Wall wall = hose.wall();
+    double thinnest = Math.sqrt(CROSSED * wall.conductivity() / wall.heatCapacity());
+    int layers = hose.layers();
+    while (layers > 1 && innermost(wall.thickness(), layers) < thinnest) {
+      layers--;
+    }
+    return layers;
+  }
+
+  private static double growth(int layers) {
+    return layers > 1
+        ? Math.min(MOST_GROWTH, Math.pow(MOST_SPAN, 1.0 / (layers - 1)))
+        : MOST_GROWTH;
+  }
+
+  private static double innermost(double wall, int layers) {
+    double growth = growth(layers);
+    return wall * (growth - 1) / (Math.pow(growth, layers) - 1);
   }
 
   /** Fills capacities and outer joints; returns the resistance between film and first node. */
@@ -51,8 +84,7 @@ final class HoseCells implements LoopCells {
     double perRadius = 1 / (2 * Math.PI * hose.wall().conductivity() * length);
     double outside = 1 / (hose.outside() * 2 * Math.PI * outer * length);
     double firstResistance = 0;
-    double thickness =
-        hose.wall().thickness() * (LAYER_GROWTH - 1) / (Math.pow(LAYER_GROWTH, layers) - 1);
+    double thickness = innermost(hose.wall().thickness(), layers);
     double radius = inner;
     double middle = inner;
     for (int k = 0; k < layers; k++) {
@@ -68,7 +100,7 @@ final class HoseCells implements LoopCells {
           Math.PI * (next * next - radius * radius) * length * hose.wall().heatCapacity();
       middle = nextMiddle;
       radius = next;
-      thickness *= LAYER_GROWTH;
+      thickness *= growth(layers);
     }
     double last = perRadius * Math.log(outer / middle) + outside;
     if (layers == 0) {
