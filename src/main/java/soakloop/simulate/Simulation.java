@@ -121,7 +121,7 @@ public final class Simulation {
     }
     DormandPrince54Integrator integrator =
         new DormandPrince54Integrator(MIN_STEP, MAX_STEP, absolute, relative);
-    integrator.setInitialStepSize(Math.min(0.01, phase.duration() / 2));
+    integrator.setInitialStepSize(Math.min(1e-5, phase.duration() / 2));
     integrator.addStepHandler(recorder);
     if (!(phase.drive() instanceof Drive.EngineOff)) {
       addLimit(integrator);
