@@ -11,8 +11,9 @@ import soakloop.quantity.Require;
  * @param wall wall thickness and material
  * @param outside heat transfer coefficient from the wall to the underhood air, W/(m2 K)
  * @param cells cells along the coolant, 1 to 400
- * @param layers layers through the wall at most, 1 to 50; a thin metal wall is simulated with
- *     fewer; 0 leaves the wall's heat capacity out
+ * @param layers layers through the wall, 1 to 50; 0 leaves the wall's heat capacity out. A wall
+ *     that heat crosses in less than a second, as through thin metal, is one layer whatever is
+ *     asked for
  */
 public record Hose(
     String name, double length, double bore, Wall wall, double outside, int cells, int layers)

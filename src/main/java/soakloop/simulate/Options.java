@@ -13,7 +13,7 @@ import soakloop.quantity.Require;
 public record Options(
     double absoluteTolerance, double relativeTolerance, double pullSampling, double waitSampling) {
   /** What runs use if nothing else is said. */
-  public static final Options DEFAULT = new Options(1e-4, 1e-7, 0.1, 0.5);
+  public static final Options DEFAULT = new Options(1e-5, 1e-8, 0.1, 0.5);
 
   /** Checks the parts. */
   public Options {

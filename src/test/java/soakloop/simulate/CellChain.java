@@ -174,6 +174,15 @@ public final class CellChain implements OrdinaryDifferentialEquation {
     return moment.coolantTemperature;
   }
 
+  /**
+   * Returns the heat stored in hose walls in a state, J.
+   *
+   * @param state K
+   */
+  public double storedInWalls(double[] state) {
+    return chain.stream().mapToDouble(cells -> cells.storedInWalls(state)).sum();
+  }
+
   @Override
   public int getDimension() {
     return layout.size();

@@ -2,8 +2,20 @@ package soakloop.simulate;
 
 import soakloop.fluid.Coolant;
 
-/** A liquid whose properties do not change with temperature, for which exact solutions hold. */
-public record SteadyCoolant(double density, double heatCapacity) implements Coolant {
+/**
+ * A liquid whose properties do not change with temperature, for which exact solutions hold.
+ *
+ * @param density kg/m3
+ * @param heatCapacity J/(kg K)
+ * @param conductivity W/(m K)
+ */
+public record SteadyCoolant(double density, double heatCapacity, double conductivity)
+    implements Coolant {
+  /** A liquid that conducts about as water does. */
+  public SteadyCoolant(double density, double heatCapacity) {
+    this(density, heatCapacity, 0.6);
+  }
+
   @Override
   public double density(double t) {
     return density;
@@ -21,7 +33,7 @@ public record SteadyCoolant(double density, double heatCapacity) implements Cool
 
   @Override
   public double conductivity(double t) {
-    return 0.6;
+    return conductivity;
   }
 
   @Override

@@ -16,6 +16,8 @@ final class Suites {
               new SteadyLoopChecks(),
               new CellChecks(),
               new SmallRigChecks(),
+              new PipeFrontChecks(),
+              new HoseWallChecks(),
               new LedgerChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
