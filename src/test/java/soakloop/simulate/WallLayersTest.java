@@ -26,11 +26,13 @@ class WallLayersTest {
   }
 
   @Test
-  void rubberHasTheLayersAskedForAndThinMetalOne() {
+  void wallHasTheLayersAskedForUnlessTheyWouldBeTooQuick() {
     assertEquals(CELLS * (1 + 3), states(Materials.HoseWall.RUBBER, 4e-3, 3));
     assertEquals(CELLS * (1 + 20), states(Materials.HoseWall.RUBBER, 4e-3, 20));
     assertEquals(CELLS * (1 + 1), states(Materials.HoseWall.STEEL, 1e-3, 3));
     assertEquals(CELLS * (1 + 1), states(Materials.HoseWall.ALUMINIUM, 1.5e-3, 3));
+    assertTrue(states(Materials.HoseWall.RUBBER, 0.5e-3, 50) < CELLS * (1 + 12));
+    assertTrue(states(Materials.HoseWall.ALUMINIUM, 20e-3, 50) < CELLS * (1 + 25));
     assertEquals(CELLS, states(Materials.HoseWall.ALUMINIUM, 1.5e-3, 0));
   }
 
