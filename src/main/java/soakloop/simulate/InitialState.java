@@ -46,7 +46,9 @@ final class InitialState {
   private double[] solve(Setup setup) throws SimulationException {
     Start start = setup.start();
     double day = setup.day().temperature();
-    refuseIce(start.loopCoolant().orElse(day), setup.rig().coolant().freezingTemperature());
+    if (start.loopCoolant().isPresent() || start.charge().isEmpty()) {
+      refuseIce(start.loopCoolant().orElse(day), setup.rig().coolant().freezingTemperature());
+    }
     model.fillLoop(y, start.loopCoolant().orElse(day));
     model.startPhase(resting(setup), 0, y);
     if (start.charge().isEmpty()) {

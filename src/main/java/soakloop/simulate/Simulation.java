@@ -84,12 +84,14 @@ public final class Simulation {
 
   private double[] runPhase(Phase phase, double start, double end, double[] from)
       throws SimulationException {
-    ODEIntegrator integrator = integrator(phase);
     double[] y;
     try {
       model.startPhase(phase, start, from);
+      resumeThermostat(start, from);
+      ODEIntegrator integrator = integrator(phase);
       recorder.startPhase(start, sampling(phase), from);
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
+      evaluations += integrator.getEvaluations();
     } catch (MathRuntimeException | IllegalArgumentException e) {
       // The second comes from fluid properties asked for at impossible temperatures.
       throw SimulationException.unfinished(
@@ -100,7 +102,6 @@ public final class Simulation {
               start,
               e.getMessage()));
     }
-    evaluations += integrator.getEvaluations();
     if (Arrays.stream(y).anyMatch(v -> !Double.isFinite(v))) {
       throw SimulationException.unfinished(
           phase.name() + ": a temperature is not a number any more");
@@ -120,7 +121,7 @@ public final class Simulation {
     }
     DormandPrince54Integrator integrator =
         new DormandPrince54Integrator(MIN_STEP, MAX_STEP, absolute, relative);
-    integrator.setInitialStepSize(Math.min(0.01, phase.duration() / 2));
+    integrator.setInitialStepSize(Math.min(1e-5, phase.duration() / 2));
     integrator.addStepHandler(recorder);
     if (!(phase.drive() instanceof Drive.EngineOff)) {
       addLimit(integrator);
@@ -158,6 +159,20 @@ public final class Simulation {
     integrator.addEventDetector(
         new Crossing(
             y -> felt(y) - thermostat.off(), (time, rising) -> !rising && switched(time, false)));
+  }
+
+  /** Switches the fan for what the coolant did while the thermostat had no say. */
+  private void resumeThermostat(double start, double[] y) {
+    if (!model.thermostatRules()) {
+      return;
+    }
+    Thermostat thermostat = setup.rig().airflow().thermostat().orElseThrow();
+    double felt = felt(y);
+    if (felt > thermostat.on() && !model.isFanSwitchedOn()) {
+      switched(start, true);
+    } else if (felt < thermostat.off() && model.isFanSwitchedOn()) {
+      switched(start, false);
+    }
   }
 
   private boolean switched(double time, boolean on) {

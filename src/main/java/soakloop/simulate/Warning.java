@@ -14,13 +14,11 @@ public record Warning(Kind kind, String message) {
     COOLANT_RANGE,
     /** Coolant colder than its freezing point. */
     COOLANT_FREEZING,
-    /** Coolant near boiling at the day's pressure. */
+    /** Coolant hotter than water boils at the day's pressure. */
     COOLANT_BOILING,
     /** A log that does not reach as far as the session. */
     LOG_SHORT,
     /** A log without a signal that the comparison or replay would use. */
-    LOG_INCOMPLETE,
-    /** A counted engine speed that a pull never reaches. */
-    NOT_COUNTED
+    LOG_INCOMPLETE
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import soakloop.fluid.Coolant;
+import soakloop.fluid.MoistAir;
 import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
@@ -14,9 +15,6 @@ import soakloop.simulate.Warning;
 
 /** Finds what a reader of a result should know. */
 final class Warnings {
-  /** Water boils here at sea level, K; glycol and pressure raise it. */
-  private static final double BOILING = 373.15;
-
   private Warnings() {}
 
   static List<Warning> of(Scenario scenario, Trace trace) {
@@ -53,7 +51,8 @@ final class Warnings {
                   + show(scenario, coolant.freezingTemperature())
                   + "; the model does not freeze it"));
     }
-    if (hottest > BOILING) {
+    // Water's boiling point; glycol and a pressure cap raise it.
+    if (MoistAir.saturationPressure(hottest) > scenario.day().pressure()) {
       warnings.add(
           new Warning(
               Warning.Kind.COOLANT_BOILING,

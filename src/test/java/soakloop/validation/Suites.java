@@ -15,6 +15,7 @@ final class Suites {
               new ExchangerGridChecks(),
               new SteadyLoopChecks(),
               new CellChecks(),
+              new SmallRigChecks(),
               new PipeFrontChecks(),
               new HoseWallChecks(),
               new LedgerChecks())
