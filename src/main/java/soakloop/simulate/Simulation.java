@@ -19,6 +19,9 @@ public final class Simulation {
   private static final double MIN_STEP = 1e-9;
   private static final double MAX_STEP = 30;
 
+  /** Samples of a trace at the most: a session of many hours is sampled more thinly. */
+  private static final int MOST_SAMPLES = 100_000;
+
   private final Setup setup;
   private final Options options;
   private final LoopModel model;
@@ -57,6 +60,16 @@ public final class Simulation {
     return new Simulation(setup, options).run();
   }
 
+  /**
+   * Checks that a session can start, without running it.
+   *
+   * @param setup what would be run
+   * @throws SimulationException if the start cannot be
+   */
+  public static void checkStart(Setup setup) throws SimulationException {
+    InitialState.of(new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant()), setup);
+  }
+
   private Trace run() throws SimulationException {
     double[] y = InitialState.of(model, setup);
     setFan(y);
@@ -88,6 +101,7 @@ public final class Simulation {
     try {
       model.startPhase(phase, start, from);
       resumeThermostat(start, from);
+      noteLimit(phase, start, from);
       ODEIntegrator integrator = integrator(phase);
       recorder.startPhase(start, sampling(phase), from);
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
@@ -128,6 +142,18 @@ public final class Simulation {
     }
     addThermostat(integrator);
     return integrator;
+  }
+
+  /** Notes a soaked sensor that is above the limit where the engine starts. */
+  private void noteLimit(Phase phase, double start, double[] y) {
+    boolean stoodBefore =
+        spans.isEmpty() || spans.get(spans.size() - 1).phase().drive() instanceof Drive.EngineOff;
+    boolean runs = !(phase.drive() instanceof Drive.EngineOff);
+    if (stoodBefore && runs && setup.chargeLimit().isPresent()) {
+      if (y[model.air().sensor()] > setup.chargeLimit().getAsDouble()) {
+        events.add(new Event(start, Event.Kind.LIMIT_EXCEEDED));
+      }
+    }
   }
 
   private void addLimit(ODEIntegrator integrator) {
@@ -192,9 +218,12 @@ public final class Simulation {
   }
 
   private double sampling(Phase phase) {
-    return switch (phase.kind()) {
-      case PULL, REPLAY -> options.pullSampling();
-      case SETTLE, IDLE, WAIT, CRUISE -> options.waitSampling();
-    };
+    double interval =
+        switch (phase.kind()) {
+          case PULL, REPLAY -> options.pullSampling();
+          case SETTLE, IDLE, WAIT, CRUISE -> options.waitSampling();
+        };
+    double whole = setup.session().endTime() - setup.session().startTime();
+    return Math.max(interval, whole / MOST_SAMPLES);
   }
 }

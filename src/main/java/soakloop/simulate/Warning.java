@@ -16,6 +16,8 @@ public record Warning(Kind kind, String message) {
     COOLANT_FREEZING,
     /** Coolant hotter than water boils at the day's pressure. */
     COOLANT_BOILING,
+    /** A blower whose air is far from what the engine swallows at the stated boost. */
+    AIR_AGAINST_BOOST,
     /** A log that does not reach as far as the session. */
     LOG_SHORT,
     /** A log without a signal that the comparison or replay would use. */

@@ -20,6 +20,7 @@ final class Warnings {
   static List<Warning> of(Scenario scenario, Trace trace) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
+    AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
     return warnings;
   }
