@@ -19,12 +19,33 @@ import soakloop.session.Phase;
  * What is to be varied, and what is asked of every run.
  *
  * @param scenario what is varied
+ * @param asked the words it was asked in
  * @param keys one, or two that make a grid; the second runs fastest
  * @param measures what is asked, in the order of {@link Measure}
  * @param limits what must not be passed, SI, for some of the measures
  */
 public record VaryPlan(
-    Scenario scenario, List<KeyRange> keys, List<Measure> measures, Map<Measure, Double> limits) {
+    Scenario scenario,
+    Asked asked,
+    List<KeyRange> keys,
+    List<Measure> measures,
+    Map<Measure, Double> limits) {
+  /**
+   * A question in words.
+   *
+   * @param ranges one or two keys with ranges, such as {@code reservoir.volume=3 L..12 L/10}
+   * @param results words of measures; all that apply if empty
+   * @param limits such as {@code coolant=45 degC}, in place of the scenario's
+   */
+  public record Asked(List<String> ranges, List<String> results, List<String> limits) {
+    /** Copies the lists. */
+    public Asked {
+      ranges = List.copyOf(ranges);
+      results = List.copyOf(results);
+      limits = List.copyOf(limits);
+    }
+  }
+
   /** Most runs of one plan. */
   public static final int MOST_RUNS = 100_000;
 
@@ -47,25 +68,22 @@ public record VaryPlan(
    * Reads what is asked for.
    *
    * @param scenario what is varied
-   * @param ranges one or two keys with ranges, such as {@code reservoir.volume=3 L..12 L/10}
-   * @param results words of measures; all that apply if empty
-   * @param limits such as {@code coolant=45 degC}, in place of the scenario's
+   * @param asked the question
    * @return a plan whose every value the scenario's reader takes
    * @throws StudyException if it cannot be asked
    * @throws ScenarioException if the scenario's reader refuses a key or a value
    */
-  public static VaryPlan of(
-      Scenario scenario, List<String> ranges, List<String> results, List<String> limits)
+  public static VaryPlan of(Scenario scenario, Asked asked)
       throws StudyException, ScenarioException {
     if (scenario.session().phases().stream().noneMatch(VaryPlan::hasPull)) {
       throw new StudyException("the session has no pull, and all results are read off pulls");
     }
-    if (ranges.isEmpty() || ranges.size() > 2) {
+    if (asked.ranges().isEmpty() || asked.ranges().size() > 2) {
       throw new StudyException(
           "say one key to vary, or two, such as reservoir.volume='3 L..12 L/10'");
     }
     List<KeyRange> keys = new ArrayList<>();
-    for (String range : ranges) {
+    for (String range : asked.ranges()) {
       keys.add(RangeReader.read(scenario, range));
     }
     if (keys.size() == 2 && keys.get(0).key().equals(keys.get(1).key())) {
@@ -75,9 +93,9 @@ public record VaryPlan(
     if (runs > MOST_RUNS) {
       throw new StudyException(runs + " runs are asked for; at most " + MOST_RUNS + " are made");
     }
-    List<Measure> measures = measures(scenario, results);
-    VaryPlan plan =
-        new VaryPlan(scenario, keys, measures, limits(scenario, keys, measures, limits));
+    List<Measure> measures = measures(scenario, asked.results());
+    Map<Measure, Double> limits = limits(scenario, keys, measures, asked.limits());
+    VaryPlan plan = new VaryPlan(scenario, asked, keys, measures, limits);
     plan.checkValues();
     return plan;
   }
