@@ -7,6 +7,7 @@ import picocli.CommandLine.ParseResult;
 import soakloop.report.ResultException;
 import soakloop.scenario.ScenarioException;
 import soakloop.simulate.SimulationException;
+import soakloop.study.StudyException;
 
 /** Turns what went wrong into a message and an exit code. */
 final class Failures implements IExecutionExceptionHandler {
@@ -22,6 +23,10 @@ final class Failures implements IExecutionExceptionHandler {
     if (failure instanceof SimulationException run) {
       err.println(file(parsed) + run.getMessage());
       return run.isInputWrong() ? ExitCode.INPUT.code() : ExitCode.UNFINISHED.code();
+    }
+    if (failure instanceof StudyException question) {
+      err.println(question.getMessage());
+      return ExitCode.INPUT.code();
     }
     if (failure instanceof ResultException result) {
       err.println(result.getMessage());

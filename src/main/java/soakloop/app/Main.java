@@ -13,6 +13,8 @@ public final class Main {
    */
   public static void main(String[] args) {
     System.setProperty("java.awt.headless", "true");
+    // Since Java 22 there is a console even in a pipe, unless it is asked for so.
+    System.setProperty("jdk.console", "java.base");
     System.exit(commandLine().execute(args));
   }
 

@@ -1,5 +1,7 @@
 package soakloop.app;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -27,5 +29,10 @@ final class ScenarioArguments {
     return units.isEmpty()
         ? scenario
         : scenario.with("units", units.get().name().toLowerCase(Locale.ROOT));
+  }
+
+  /** Returns what the scenario's file holds. */
+  byte[] content() throws IOException {
+    return Files.readAllBytes(file);
   }
 }

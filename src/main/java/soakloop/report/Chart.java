@@ -4,9 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import soakloop.study.Outcome;
 
-/** A chart of an outcome, drawn anew for every use. */
-sealed interface Chart permits ChargeOverTime, CoolantOverTime, ChargeOverSpeed, Creep, HeatMoved {
-  /** Every name that a chart's file can have. */
+/** A chart of results, drawn anew for every use. */
+sealed interface Chart
+    permits ChargeOverTime,
+        CoolantOverTime,
+        ChargeOverSpeed,
+        Creep,
+        HeatMoved,
+        VaryCurve,
+        VaryMap,
+        LastPullCourses {
+  /** Every name that the file of a run's chart can have. */
   List<String> NAMES =
       List.of(
           "charge-over-time",

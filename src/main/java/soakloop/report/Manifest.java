@@ -9,6 +9,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,6 +36,19 @@ record Manifest(Map<String, String> hashes) {
     Map<String, String> hashes = new LinkedHashMap<>();
     contents.forEach((name, bytes) -> hashes.put(name, hash(bytes)));
     return new Manifest(hashes);
+  }
+
+  /**
+   * Returns the same with what an earlier one says of files of another kind.
+   *
+   * @param before the earlier one
+   * @param kind every name that files of this kind can have
+   */
+  Manifest besides(Manifest before, List<String> kind) {
+    Map<String, String> all = new LinkedHashMap<>(before.hashes);
+    all.keySet().removeAll(kind);
+    all.putAll(hashes);
+    return new Manifest(all);
   }
 
   /**

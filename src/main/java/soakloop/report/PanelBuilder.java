@@ -6,15 +6,19 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.annotations.XYShapeAnnotation;
+import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Align;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleInsets;
@@ -153,6 +157,50 @@ final class PanelBuilder {
     return covering(value);
   }
 
+  /** Draws a level that is told for comparison, named at the right. */
+  PanelBuilder level(double value, String text, Color color) {
+    ValueMarker marker =
+        new ValueMarker(
+            value,
+            color,
+            new BasicStroke(
+                1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 3}, 0));
+    if (style.narrow()) {
+      marker.setLabel(text);
+    } else {
+      ends.add(new Panel.End(text, value, color));
+    }
+    marker.setLabelFont(style.small());
+    marker.setLabelPaint(color);
+    marker.setLabelBackgroundColor(Palette.VEIL);
+    marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
+    marker.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+    plot.addRangeMarker(marker, Layer.BACKGROUND);
+    return covering(value);
+  }
+
+  /** Writes a word beside a place: to its right, or to its left near the right edge. */
+  PanelBuilder label(double x, double y, String text, Color color) {
+    ValueAxis level = plot.getDomainAxis();
+    boolean right = x < level.getLowerBound() + 0.75 * level.getRange().getLength();
+    XYTextAnnotation label = new XYTextAnnotation(right ? "\u2002" + text : text + "\u2002", x, y);
+    label.setFont(style.small());
+    label.setPaint(color);
+    label.setTextAnchor(right ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT);
+    plot.addAnnotation(label);
+    return this;
+  }
+
+  /** Lays a picture behind, over the whole of both axes. */
+  PanelBuilder backdrop(BufferedImage image) {
+    plot.setBackgroundImage(image);
+    plot.setBackgroundImageAlignment(Align.FIT);
+    plot.setBackgroundImageAlpha(1);
+    plot.setDomainGridlinesVisible(false);
+    plot.setRangeGridlinesVisible(false);
+    return this;
+  }
+
   /** Draws the zero line of differences. */
   PanelBuilder zero() {
     plot.addRangeMarker(new ValueMarker(0, Palette.QUIET, new BasicStroke(1)), Layer.BACKGROUND);
@@ -228,6 +276,17 @@ final class PanelBuilder {
     double room = Math.max(0, least - (high - low)) / 2 + 0.06 * Math.max(high - low, least);
     upright.setRange(low - room, high + room);
     return new Panel(plot, weight, ends, bands);
+  }
+
+  /**
+   * Ends the panel with an upright axis that goes just so far.
+   *
+   * @param from lower end, in the units of the axis
+   * @param to upper end
+   */
+  Panel exactly(double from, double to) {
+    upright.setRange(from, to);
+    return new Panel(plot, 1, ends, bands);
   }
 
   private void add(String name, double[][] xy, Color color, XYLineAndShapeRenderer renderer) {

@@ -11,40 +11,19 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import soakloop.study.Outcome;
 
 /** Makes the content of every result file, all in memory, on a few threads. */
 final class Rendering {
-  static final String PAGE = "report.html";
-  static final String SUMMARY = "summary.json";
-  static final String TRACE = "trace.csv";
-
   private static final int THREADS = Math.min(4, Runtime.getRuntime().availableProcessors());
 
   private Rendering() {}
 
-  /** Returns the names of the files that an outcome gives, in the order they are listed. */
-  static List<String> names(Outcome outcome) {
-    List<String> names = new ArrayList<>(List.of(PAGE, SUMMARY, TRACE));
-    for (Chart chart : charts(outcome)) {
-      names.add(picture(chart));
-    }
-    return names;
-  }
-
-  /** Returns every name that any outcome's file can have. */
-  static List<String> everyName() {
-    List<String> names = new ArrayList<>(List.of(PAGE, SUMMARY, TRACE));
-    Chart.NAMES.forEach(n -> names.add(n + ".png"));
-    return names;
-  }
-
   /**
-   * Returns the files' contents by name, in the order of {@link #names}.
+   * Returns the files' contents by name, in the order of their names.
    *
    * @throws IOException if a chart or the page cannot be made
    */
-  static Map<String, byte[]> of(Outcome outcome, String version) throws IOException {
+  static Map<String, byte[]> of(ResultFiles result) throws IOException {
     ExecutorService threads =
         Executors.newFixedThreadPool(
             THREADS,
@@ -54,7 +33,7 @@ final class Rendering {
               return thread;
             });
     try {
-      List<Chart> charts = charts(outcome);
+      List<Chart> charts = result.charts();
       List<Future<DrawnChart>> drawn = new ArrayList<>();
       Map<String, Future<byte[]>> files = new LinkedHashMap<>();
       for (Chart chart : charts) {
@@ -62,17 +41,16 @@ final class Rendering {
       }
       Map<String, Future<byte[]>> pictures = new LinkedHashMap<>();
       for (Chart chart : charts) {
-        pictures.put(picture(chart), threads.submit(() -> png(chart)));
+        pictures.put(ResultFiles.picture(chart.name()), threads.submit(() -> png(chart)));
       }
-      files.put(SUMMARY, text(threads, () -> SummaryJson.of(outcome, version)));
-      files.put(TRACE, text(threads, () -> TraceCsv.of(outcome.trace())));
+      result.texts().forEach((name, writer) -> files.put(name, text(threads, writer)));
       files.putAll(pictures);
       List<DrawnChart> inPage = new ArrayList<>();
       for (Future<DrawnChart> one : drawn) {
         inPage.add(result(one));
       }
       Map<String, byte[]> contents = new LinkedHashMap<>();
-      contents.put(PAGE, ReportPage.of(outcome, version, inPage).getBytes(StandardCharsets.UTF_8));
+      contents.put(result.pageName(), result.page(inPage).getBytes(StandardCharsets.UTF_8));
       for (Map.Entry<String, Future<byte[]>> file : files.entrySet()) {
         contents.put(file.getKey(), result(file.getValue()));
       }
@@ -80,10 +58,6 @@ final class Rendering {
     } finally {
       threads.shutdownNow();
     }
-  }
-
-  private static List<Chart> charts(Outcome outcome) {
-    return Chart.all(outcome, new Display(outcome.scenario().units(), false));
   }
 
   private static DrawnChart drawn(Chart chart) throws IOException {
@@ -94,10 +68,6 @@ final class Rendering {
   private static byte[] png(Chart chart) throws IOException {
     Drawing.requireFonts();
     return Drawing.png(chart);
-  }
-
-  private static String picture(Chart chart) {
-    return chart.name() + ".png";
   }
 
   private static Future<byte[]> text(ExecutorService threads, Callable<String> writer) {

@@ -1,6 +1,7 @@
 package soakloop.report;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -10,6 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import soakloop.study.Outcome;
+import soakloop.study.Variation;
+import soakloop.study.VaryPlan;
 
 /**
  * A folder that receives results. A file that soakloop did not write there, or that was changed
@@ -86,15 +89,88 @@ public final class ResultFolder {
    *     there before is then as it was
    */
   public List<Path> write(Outcome outcome, String version) throws ResultException {
+    return write(new RunFiles(outcome, version));
+  }
+
+  /**
+   * Writes {@code vary.html}, {@code vary.json}, {@code vary.csv} and the charts as PNG.
+   *
+   * @param variation what a plan gave
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(Variation variation, String version) throws ResultException {
+    return write(new VaryFiles(variation, version));
+  }
+
+  /**
+   * Makes sure, before a long piece of work, that its results could be written; changes nothing.
+   *
+   * @param plan what is to be worked on
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoom(VaryPlan plan) throws ResultException {
+    telling(
+        () -> {
+          check(VaryFiles.names(plan));
+          return List.of();
+        });
+  }
+
+  /**
+   * Writes a part of a plan's results, which stands by itself: other parts, written at the same
+   * time by other programs, are not touched.
+   *
+   * @param part what was worked on
+   * @return the file written
+   * @throws ResultException if it cannot be written or a file that is no part is in the way
+   */
+  public Path write(VaryPart part) throws ResultException {
+    Path file = folder.resolve(part.fileName());
+    telling(
+        () -> {
+          requirePlace();
+          boolean there = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+          if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new ResultException(file + " is a folder and stands where a result is to go");
+          }
+          if (there && !force && !VaryPart.isPart(file)) {
+            throw new ResultException(
+                "soakloop did not write " + file + ": nothing was written; --force overwrites");
+          }
+          Files.createDirectories(folder);
+          byte[] content = part.json().getBytes(StandardCharsets.UTF_8);
+          Replacement.run(folder, Map.of(part.fileName(), content), List.of(), Files::move);
+          return List.of(file);
+        });
+    return file;
+  }
+
+  private List<Path> write(ResultFiles files) throws ResultException {
+    return telling(
+        () -> {
+          List<String> names = files.names();
+          check(names);
+          Map<String, byte[]> contents = new LinkedHashMap<>(Rendering.of(files));
+          Files.createDirectories(folder);
+          Manifest before = Manifest.read(folder);
+          Manifest after = Manifest.of(contents).besides(before, files.everyName());
+          contents.put(Manifest.NAME, after.content());
+          Replacement.run(folder, contents, stale(before, files), Files::move);
+          return names.stream().map(folder::resolve).toList();
+        });
+  }
+
+  /** Something with files that may fail. */
+  private interface Work {
+    List<Path> run() throws IOException, ResultException;
+  }
+
+  private List<Path> telling(Work work) throws ResultException {
     try {
-      List<String> names = Rendering.names(outcome);
-      check(names);
-      Map<String, byte[]> contents = new LinkedHashMap<>(Rendering.of(outcome, version));
-      Files.createDirectories(folder);
-      Manifest before = Manifest.read(folder);
-      contents.put(Manifest.NAME, Manifest.of(contents).content());
-      Replacement.run(folder, contents, stale(before, names), Files::move);
-      return names.stream().map(folder::resolve).toList();
+      return work.run();
     } catch (FileSystemException e) {
       String reason = e.getReason() == null ? "it cannot be made there" : e.getReason();
       throw new ResultException("cannot write results in " + folder + ": " + reason, e);
@@ -103,10 +179,13 @@ public final class ResultFolder {
     }
   }
 
-  /** Returns earlier results that this outcome does not give, as far as they are as written. */
-  private List<String> stale(Manifest before, List<String> names) throws IOException {
+  /**
+   * Returns earlier results of the kind that are not among these, as far as they are as written.
+   */
+  private List<String> stale(Manifest before, ResultFiles files) throws IOException {
+    List<String> names = files.names();
     List<String> stale = new ArrayList<>();
-    for (String name : Rendering.everyName()) {
+    for (String name : files.everyName()) {
       if (!names.contains(name) && before.isOurs(folder.resolve(name))) {
         stale.add(name);
       }

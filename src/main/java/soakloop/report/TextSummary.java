@@ -62,7 +62,8 @@ public final class TextSummary {
     return lines;
   }
 
-  private static String cut(String line) {
+  /** Cuts a line of a table to what fits. */
+  static String cut(String line) {
     return line.length() <= COLUMNS ? line : line.substring(0, COLUMNS - 3) + "...";
   }
 }

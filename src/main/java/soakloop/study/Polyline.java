@@ -1,6 +1,7 @@
 package soakloop.study;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.log.Log;
@@ -56,6 +57,16 @@ final class Polyline {
 
   double last() {
     return value[value.length - 1];
+  }
+
+  /** The times of its points. */
+  List<Double> times() {
+    return Arrays.stream(time).boxed().toList();
+  }
+
+  /** The values of its points. */
+  List<Double> values() {
+    return Arrays.stream(value).boxed().toList();
   }
 
   /** The number of points from one time to another, both counted. */

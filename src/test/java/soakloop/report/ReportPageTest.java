@@ -105,8 +105,8 @@ class ReportPageTest {
   @Test
   void picturesArePictures() throws IOException {
     Outcome outcome = SampleOutcome.standard().make();
-    Map<String, byte[]> files = Rendering.of(outcome, "1.2.3");
-    assertEquals(Rendering.names(outcome), List.copyOf(files.keySet()));
+    Map<String, byte[]> files = Rendering.of(new RunFiles(outcome, "1.2.3"));
+    assertEquals(new RunFiles(outcome, "1.2.3").names(), List.copyOf(files.keySet()));
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       if (file.getKey().endsWith(".png")) {
         var image = ImageIO.read(new ByteArrayInputStream(file.getValue()));

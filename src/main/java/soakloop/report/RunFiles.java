@@ -1,0 +1,51 @@
+package soakloop.report;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import soakloop.study.Outcome;
+
+/**
+ * The files of one run.
+ *
+ * @param outcome what it gave
+ * @param version of the program
+ */
+record RunFiles(Outcome outcome, String version) implements ResultFiles {
+  static final String PAGE = "report.html";
+  static final String SUMMARY = "summary.json";
+  static final String TRACE = "trace.csv";
+
+  @Override
+  public String pageName() {
+    return PAGE;
+  }
+
+  @Override
+  public List<Chart> charts() {
+    return Chart.all(outcome, new Display(outcome.scenario().units(), false));
+  }
+
+  @Override
+  public Map<String, Callable<String>> texts() {
+    Map<String, Callable<String>> texts = new LinkedHashMap<>();
+    texts.put(SUMMARY, () -> SummaryJson.of(outcome, version));
+    texts.put(TRACE, () -> TraceCsv.of(outcome.trace()));
+    return texts;
+  }
+
+  @Override
+  public String page(List<DrawnChart> drawn) throws IOException {
+    return ReportPage.of(outcome, version, drawn);
+  }
+
+  @Override
+  public List<String> everyName() {
+    List<String> names = new ArrayList<>(List.of(PAGE, SUMMARY, TRACE));
+    Chart.NAMES.forEach(name -> names.add(ResultFiles.picture(name)));
+    return names;
+  }
+}

@@ -1,0 +1,111 @@
+package soakloop.report;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jfree.chart.axis.NumberAxis;
+import soakloop.quantity.Dimension;
+import soakloop.study.KeyRange;
+import soakloop.study.LimitLine;
+import soakloop.study.Measure;
+import soakloop.study.Variation;
+
+/**
+ * One result over one key, with the limit, where it is crossed, and the logged run.
+ *
+ * @param variation the results
+ * @param measure which of them
+ * @param words how they are shown
+ */
+record VaryCurve(Variation variation, Measure measure, VaryWords words) implements Chart {
+  @Override
+  public String name() {
+    return VaryFiles.chart(measure);
+  }
+
+  @Override
+  public String title() {
+    return measure.label() + " over " + range().key();
+  }
+
+  @Override
+  public String caption() {
+    String caption = "Every dot is a run.";
+    if (range().coversOwn()) {
+      caption += " The upright line is the scenario as it is.";
+    }
+    if (variation.logged(measure).isPresent()) {
+      caption += " The ring is the logged run.";
+    }
+    return caption;
+  }
+
+  private KeyRange range() {
+    return variation.plan().keys().get(0);
+  }
+
+  @Override
+  public Figure figure(ChartStyle style) {
+    KeyRange range = range();
+    NumberAxis level = Axes.plain(style, words.axis(range, style.narrow()));
+    double room = 0.03 * (range.last() - range.first());
+    level.setRange(range.first() - room, range.last() + room);
+    PanelBuilder panel = new PanelBuilder(style, level, words.brief(measure) + words.unit(measure));
+    if (range.coversOwn()) {
+      double own = range.own().getAsDouble();
+      panel.place(own, "scenario " + words.value(range, own));
+    }
+    panel.beaded("", curve(), Palette.HOT);
+    if (variation.logged(measure).isPresent()) {
+      drawLogged(panel, variation.logged(measure).getAsDouble());
+    }
+    OptionalDouble limit = variation.plan().limit(measure);
+    if (limit.isPresent()) {
+      double shown = words.shown(measure, limit.getAsDouble());
+      panel.limit(shown, "limit " + words.show(measure, limit.getAsDouble()), least());
+      crossings().forEach(c -> drawCrossing(panel, c, shown));
+    }
+    return new Figure(
+        style,
+        title(),
+        variation.plan().scenario().title(),
+        level,
+        List.of(panel.build(1, least())));
+  }
+
+  private void drawLogged(PanelBuilder panel, double logged) {
+    double shown = words.shown(measure, logged);
+    panel.level(shown, "logged " + words.show(measure, logged), Palette.INK);
+    if (range().coversOwn()) {
+      panel.rings(new double[][] {{range().own().getAsDouble()}, {shown}}, Palette.INK);
+    }
+  }
+
+  private List<LimitLine.Crossing> crossings() {
+    return variation.lines().stream()
+        .filter(line -> line.measure() == measure)
+        .flatMap(line -> line.crossings().stream())
+        .toList();
+  }
+
+  private void drawCrossing(PanelBuilder panel, LimitLine.Crossing crossing, double limit) {
+    double at = crossing.under();
+    panel.points("", new double[][] {{at}, {limit}}, Palette.LIMIT, 11);
+    panel.label(at, limit, words.foundValue(range(), at), Palette.LIMIT);
+  }
+
+  /** Returns the results in shown units; NaN, a gap, where a run failed. */
+  double[][] curve() {
+    double[][] xy = new double[2][range().size()];
+    for (int i = 0; i < range().size(); i++) {
+      xy[0][i] = range().values().get(i);
+      xy[1][i] = words.shown(measure, variation.value(i, measure));
+    }
+    return xy;
+  }
+
+  private double least() {
+    return measure.dimension() == Dimension.TIME
+        ? 4
+        : words.display().units().unit(Dimension.TEMPERATURE_DIFFERENCE).fromSi(4);
+  }
+}

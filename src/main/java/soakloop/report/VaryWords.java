@@ -1,0 +1,135 @@
+package soakloop.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import soakloop.quantity.Dimension;
+import soakloop.session.Phase;
+import soakloop.study.KeyRange;
+import soakloop.study.Measure;
+import soakloop.study.VaryPlan;
+
+/**
+ * The words and numbers that a plan's keys and measures are shown by. Key values stay in the unit
+ * they were asked in.
+ *
+ * @param plan whose
+ * @param display how numbers are shown
+ */
+record VaryWords(VaryPlan plan, Display display) {
+  /** Digits of a crossing, and of anything else that a key is shown by. */
+  private static final int DIGITS = 3;
+
+  private static final int GRID_DIGITS = 4;
+
+  /** Returns a key's unit, such as the degree sign and C. */
+  String symbol(KeyRange range) {
+    String symbol = range.unit().symbol();
+    return display.plain() ? symbol : symbol.replace("deg", "\u00b0");
+  }
+
+  /** Returns a value of the grid without its unit. */
+  String number(double value) {
+    return rounded(value, GRID_DIGITS);
+  }
+
+  /** Returns a value found between those of the grid without its unit. */
+  String found(double value) {
+    return rounded(value, DIGITS);
+  }
+
+  private static String rounded(double value, int digits) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** Returns a value of the grid with its unit. */
+  String value(KeyRange range, double value) {
+    return with(range, number(value));
+  }
+
+  /** Returns a value found between those of the grid with its unit. */
+  String foundValue(KeyRange range, double value) {
+    return with(range, range.whole() ? number(value) : found(value));
+  }
+
+  private String with(KeyRange range, String number) {
+    String symbol = symbol(range);
+    return symbol.isEmpty() ? number : number + (display.plain() ? " " : "\u00a0") + symbol;
+  }
+
+  /** Returns the axis label of a key. */
+  String axis(KeyRange range, boolean narrow) {
+    String symbol = symbol(range);
+    return (narrow ? range.key() : range.means() + ", " + range.key())
+        + (symbol.isEmpty() ? "" : " [" + symbol + "]");
+  }
+
+  /** Returns a column's heading of a key. */
+  String heading(KeyRange range) {
+    String symbol = symbol(range);
+    return range.key() + (symbol.isEmpty() ? "" : ", " + symbol);
+  }
+
+  /** Returns a measure's value in shown units, without rounding. */
+  double shown(Measure measure, double si) {
+    return display.units().unit(measure.dimension()).fromSi(si);
+  }
+
+  /** Returns a measure's value for a sentence. */
+  String show(Measure measure, double si) {
+    return measure.dimension() == Dimension.TIME
+        ? Display.duration(si)
+        : display.show(si, measure.dimension(), 0);
+  }
+
+  /** Returns a measure's value for a table. */
+  String cell(Measure measure, double si) {
+    return display.number(si, measure.dimension(), 1);
+  }
+
+  /** Returns a measure's unit in square brackets, after a space. */
+  String unit(Measure measure) {
+    return " [" + display.symbol(measure.dimension()) + "]";
+  }
+
+  /** Returns a measure's short name for an axis or a column. */
+  String brief(Measure measure) {
+    return switch (measure) {
+      case PEAK_CHARGE -> "Charge peak";
+      case END_CHARGE -> Display.sentenceStart(lastPull()) + " end";
+      case COOLANT -> "Coolant into " + lastPull();
+      case OVER_LIMIT -> "Over limit";
+    };
+  }
+
+  /** Returns what the last pull is called, such as "pull 5". */
+  String lastPull() {
+    return plan.scenario().session().phases().stream()
+        .filter(p -> p.kind() == Phase.Kind.PULL)
+        .map(Phase::name)
+        .reduce((a, b) -> b)
+        .orElse("the pull");
+  }
+
+  /** Says that a measure is not over its limit. */
+  String under(Measure measure, double limit) {
+    String value = show(measure, limit);
+    return switch (measure) {
+      case PEAK_CHARGE -> "the charge sensor stays under " + value + " in all pulls";
+      case END_CHARGE -> lastPull() + " ends under " + value;
+      case COOLANT -> "coolant enters the core under " + value + " as " + lastPull() + " starts";
+      case OVER_LIMIT -> "the sensor is over the charge limit for no more than " + value;
+    };
+  }
+
+  /** Says that a measure is over its limit. */
+  String over(Measure measure, double limit) {
+    String value = show(measure, limit);
+    return switch (measure) {
+      case PEAK_CHARGE -> "the charge sensor passes " + value;
+      case END_CHARGE -> lastPull() + " ends over " + value;
+      case COOLANT -> "coolant enters the core over " + value + " as " + lastPull() + " starts";
+      case OVER_LIMIT -> "the sensor is over the charge limit for more than " + value;
+    };
+  }
+}
