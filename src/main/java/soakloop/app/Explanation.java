@@ -121,7 +121,7 @@ final class Explanation {
   private void assumed() {
     line("");
     line("Assumed, because the scenario does not say (" + scenario.assumed().size() + "):");
-    for (Assumed a : scenario.assumed()) {
+    for (Assumed a : scenario.assumedAsShown()) {
       line("  " + a.key() + ": " + (a.value() + " " + a.spread()).strip());
     }
   }

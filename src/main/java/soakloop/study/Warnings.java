@@ -9,6 +9,7 @@ import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.scenario.Scenario;
+import soakloop.session.Drive;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
 import soakloop.simulate.Warning;
@@ -92,6 +93,20 @@ final class Warnings {
                   first,
                   last,
                   end)));
+    }
+    boolean guessed =
+        scenario.session().phases().stream()
+            .anyMatch(p -> p.drive() instanceof Drive.Replay r && r.boost().isEmpty());
+    if (guessed) {
+      warnings.add(
+          new Warning(
+              Warning.Kind.LOG_INCOMPLETE,
+              String.format(
+                  java.util.Locale.ROOT,
+                  "the log %s has no boost, so its replay takes the engine as idling below %.0f rpm"
+                      + " and at full load above; name a gauge pressure column under log.columns",
+                  log.name(),
+                  Drive.Replay.LOADED * 60)));
     }
     if (!log.has(Signal.CHARGE_TEMPERATURE)) {
       warnings.add(
