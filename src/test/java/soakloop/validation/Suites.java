@@ -18,7 +18,8 @@ final class Suites {
               new SmallRigChecks(),
               new PipeFrontChecks(),
               new HoseWallChecks(),
-              new LedgerChecks())
+              new LedgerChecks(),
+              new TradeChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 
