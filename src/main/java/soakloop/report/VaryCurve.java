@@ -97,7 +97,7 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
   private void drawCrossing(PanelBuilder panel, LimitLine.Crossing crossing, double limit) {
     double at = crossing.under();
     panel.points("", new double[][] {{at}, {limit}}, Palette.LIMIT, 11);
-    panel.label(at, limit, words.foundValue(range(), at), Palette.LIMIT);
+    panel.above(at, limit, words.foundValue(range(), at), Palette.LIMIT);
   }
 
   /** Returns the results in shown units; NaN, a gap, where a run failed. */

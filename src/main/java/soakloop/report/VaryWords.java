@@ -138,8 +138,23 @@ record VaryWords(VaryPlan plan, Display display) {
     };
   }
 
+  /** Returns a measure's name as a sentence begins with it. */
+  String subject(Measure measure) {
+    return switch (measure) {
+      case PEAK_CHARGE -> "The sensor's peak over all pulls";
+      case END_CHARGE -> "The sensor at the end of " + lastPull();
+      case COOLANT -> "Coolant into the core for " + lastPull();
+      case OVER_LIMIT -> "Time over the charge limit";
+    };
+  }
+
   /** Returns what the last pull is called, such as "pull 5". */
   String lastPull() {
+    boolean numberVaries =
+        plan.keys().stream().anyMatch(k -> k.key().matches("session\\..*(pulls|repeat)"));
+    if (numberVaries) {
+      return "the last pull";
+    }
     return plan.scenario().session().phases().stream()
         .filter(p -> p.kind() == Phase.Kind.PULL)
         .map(Phase::name)
