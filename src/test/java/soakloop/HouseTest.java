@@ -111,8 +111,42 @@ class HouseTest {
         .orShould()
         .callMethod(java.time.LocalDate.class, "now")
         .orShould()
+        .callMethod(java.time.LocalDateTime.class, "now")
+        .orShould()
+        .callMethod(java.time.ZonedDateTime.class, "now")
+        .orShould()
         .callMethod(java.time.Instant.class, "now")
+        .orShould()
+        .callMethod(java.time.Clock.class, "systemUTC")
+        .orShould()
+        .callConstructor(java.util.Date.class)
         .check(CLASSES);
+  }
+
+  @Test
+  void onlyReadersAndWritersTouchFiles() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(
+            "soakloop.app..", "soakloop.report..", "soakloop.scenario..", "soakloop.log..")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.nio.file.Files")
+        .orShould()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.io.File")
+        .check(CLASSES);
+  }
+
+  @Test
+  void everyRoomIsNullMarked() {
+    for (String room : ROOMS) {
+      org.junit.jupiter.api.Assertions.assertTrue(
+          CLASSES
+              .getPackage("soakloop." + room)
+              .isAnnotatedWith(org.jspecify.annotations.NullMarked.class),
+          room);
+    }
   }
 
   @Test

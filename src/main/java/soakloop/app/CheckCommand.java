@@ -6,6 +6,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import soakloop.scenario.Scenario;
+import soakloop.simulate.Simulation;
 
 /** {@code check}: read and explain, run nothing. */
 @Command(
@@ -19,7 +21,9 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    String text = Explanation.of(arguments.read());
+    Scenario scenario = arguments.read();
+    Simulation.checkStart(scenario.setup());
+    String text = Explanation.of(scenario);
     PrintWriter out = spec.commandLine().getOut();
     out.print(text);
     out.flush();

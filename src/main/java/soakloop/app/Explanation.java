@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import soakloop.log.Log;
 import soakloop.quantity.Dimension;
+import soakloop.quantity.Unit;
 import soakloop.quantity.UnitSystem;
 import soakloop.rig.Exchanger;
 import soakloop.rig.HeatExchanger;
@@ -61,15 +62,22 @@ final class Explanation {
   private void exchanger(String name, Exchanger exchanger) {
     item(
         name,
-        units.show(
-                exchanger.conductance().value(),
-                Dimension.CONDUCTANCE,
-                units == UnitSystem.US ? 0 : 2)
+        conductance(exchanger.conductance().value())
             + " at "
             + units.show(exchanger.conductance().airFlow(), Dimension.MASS_FLOW, 0)
             + " of air, "
             + exchanger.passes().count()
             + (exchanger.passes().count() == 1 ? " pass" : " passes"));
+  }
+
+  /** Shows three digits: a conductance is seldom known to more. */
+  private String conductance(double value) {
+    Unit unit = units.unit(Dimension.CONDUCTANCE);
+    double shown = unit.fromSi(value);
+    int decimals = 2 - (int) Math.floor(Math.log10(shown));
+    double grain = Math.pow(10, -decimals);
+    return units.show(
+        unit.toSi(Math.rint(shown / grain) * grain), Dimension.CONDUCTANCE, Math.max(0, decimals));
   }
 
   private void session() {
@@ -113,7 +121,7 @@ final class Explanation {
   private void assumed() {
     line("");
     line("Assumed, because the scenario does not say (" + scenario.assumed().size() + "):");
-    for (Assumed a : scenario.assumed()) {
+    for (Assumed a : scenario.assumedAsShown()) {
       line("  " + a.key() + ": " + (a.value() + " " + a.spread()).strip());
     }
   }

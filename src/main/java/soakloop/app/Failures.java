@@ -21,7 +21,7 @@ final class Failures implements IExecutionExceptionHandler {
       return ExitCode.INPUT.code();
     }
     if (failure instanceof SimulationException run) {
-      err.println(run.getMessage());
+      err.println(file(parsed) + run.getMessage());
       return run.isInputWrong() ? ExitCode.INPUT.code() : ExitCode.UNFINISHED.code();
     }
     if (failure instanceof StudyException question) {
@@ -35,5 +35,13 @@ final class Failures implements IExecutionExceptionHandler {
     err.println("soakloop " + Version.number() + " has a fault; please report it with this text:");
     failure.printStackTrace(err);
     return ExitCode.FAULT.code();
+  }
+
+  /** Returns the scenario's name as it was given, to begin a message with. */
+  private static String file(ParseResult parsed) {
+    ParseResult command = parsed.hasSubcommand() ? parsed.subcommand() : parsed;
+    return command.hasMatchedPositional(0)
+        ? command.matchedPositional(0).stringValues().get(0) + ": "
+        : "";
   }
 }

@@ -54,8 +54,8 @@ public record MoistAir(double humidityRatio) {
   /**
    * Saturation pressure of vapour over liquid water.
    *
-   * <p>Valid: -40 to 60 degC; within 0.05 % of IAPWS-IF97 from 0 to 60 degC. Over ice the true
-   * value is lower.
+   * <p>Valid: -40 to 60 degC; within 0.05 % of IAPWS-IF97 from 0 to 60 degC, and within 0.1 % of
+   * one atmosphere at 100 degC. Over ice the true value is lower.
    *
    * <p>Source: A. L. Buck, Buck Research CR-1A manual, 1996, liquid-water form of the equation of
    * J. Appl. Meteorol. 20 (1981) 1527; coefficients from memory, checked against IF97.

@@ -35,7 +35,24 @@ final class CellReader {
 
   /** Returns whether a cell is a plain number. */
   static boolean isNumber(String cell) {
-    return NUMBER.matcher(cell).matches();
+    return isPlain(cell) || NUMBER.matcher(cell).matches();
+  }
+
+  /** The common case, without the cost of a pattern: digits with a point among them at the most. */
+  private static boolean isPlain(String cell) {
+    int digits = 0;
+    boolean point = false;
+    for (int i = 0; i < cell.length(); i++) {
+      char c = cell.charAt(i);
+      if (c >= '0' && c <= '9') {
+        digits++;
+      } else if (c == '.' && !point && digits > 0) {
+        point = true;
+      } else if (c != '-' || i > 0) {
+        return false;
+      }
+    }
+    return digits > 0;
   }
 
   /** Returns the value, SI; NaN where there is none, or none that can be: that is a problem. */

@@ -120,6 +120,12 @@ public final class QuantityParser {
     if (symbol.matches(",\\d(?s).*")) {
       return "has a comma in the number; write a point, and no comma between thousands";
     }
+    if (symbol.matches("([-\\s]*\\d+\\s*)?/\\s*\\d(?s).*")) {
+      return "has a fraction; write a decimal number such as 0.75";
+    }
+    if (dimension == Dimension.TIME && symbol.matches(":\\d(?s).*")) {
+      return "has a colon; write seconds, or minutes with a decimal point such as 2.5 min";
+    }
     if (dimension.isPlainNumber()) {
       return "must be a plain number; take the unit `" + symbol + "` away";
     }

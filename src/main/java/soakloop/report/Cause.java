@@ -41,7 +41,7 @@ record Cause(double creep, double coolant, double plenum) {
               + "): "
               + distance(display)
               + "."
-          : "The loop recovers between pulls: the coolant enters the core as before (" + in + ").";
+          : "By then the coolant enters the core as warm as it did before (" + in + ").";
     }
     String way = creep > 0 ? "warmer" : "cooler";
     double share = coolant / creep;

@@ -31,7 +31,7 @@ record Creep(Outcome outcome, Display display) implements Chart {
   public String caption() {
     boolean logged = outcome.pulls().stream().anyMatch(p -> p.logged().isPresent());
     return "If the lines climb, the loop does not recover between pulls; once they level out it"
-        + " has found its balance. Peak is the highest reading before the next pull."
+        + " has found its balance. Peak is the highest reading until the next pull or engine off."
         + (logged ? " Rings are logged." : "");
   }
 

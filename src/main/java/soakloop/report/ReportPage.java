@@ -61,7 +61,7 @@ final class ReportPage {
         "What the charge sensor shows, in "
             + degrees
             + (degrees.equals(differences) ? "" : "; rise in " + differences)
-            + ". End is where the pull is counted, peak the highest before the next pull, coolant in"
+            + ". End is where the pull is counted, peak the highest until the next pull or until the engine is switched off, coolant in"
             + " what enters the core as the pull starts.";
     boolean logged = outcome.pulls().stream().anyMatch(p -> p.logged().isPresent());
     return logged ? note + " Error is modelled end less logged end." : note;

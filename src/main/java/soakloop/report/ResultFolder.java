@@ -172,7 +172,7 @@ public final class ResultFolder {
     try {
       return work.run();
     } catch (FileSystemException e) {
-      String reason = e.getReason() == null ? e.getClass().getSimpleName() : e.getReason();
+      String reason = e.getReason() == null ? "it cannot be made there" : e.getReason();
       throw new ResultException("cannot write results in " + folder + ": " + reason, e);
     } catch (IOException e) {
       throw new ResultException("cannot write results in " + folder + ": " + e.getMessage(), e);

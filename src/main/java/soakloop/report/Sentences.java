@@ -20,7 +20,7 @@ import soakloop.study.PullResult;
  */
 record Sentences(Outcome outcome, Display display) {
   /** RMS up to which a model follows a log closely, K: about what sensor and rounding leave. */
-  private static final double CLOSE = 2;
+  private static final double CLOSE = 1.5;
 
   /** RMS up to which it follows fairly, K; our own yardstick. */
   private static final double FAIR = 5;
@@ -122,6 +122,7 @@ record Sentences(Outcome outcome, Display display) {
       return name
           + " is not passed in any pull: the sensor peaks at "
           + display.temperature(peak)
+          + chargeOverLimit(limit)
           + logOverLimit().map(pull -> ". The log does pass it, first in " + pull).orElse("")
           + "."
           + rest;
@@ -144,6 +145,21 @@ record Sentences(Outcome outcome, Display display) {
         + " in all and peaks at "
         + display.temperature(peak)
         + ".";
+  }
+
+  /** Says that the charge itself passes a limit that the lagging sensor does not, if so. */
+  private String chargeOverLimit(double limit) {
+    return outcome.pulls().stream()
+        .filter(p -> p.charge().peakInPull() > limit)
+        .findFirst()
+        .map(
+            p ->
+                ". The charge itself, which the sensor lags behind, passes it in "
+                    + p.name()
+                    + " ("
+                    + display.temperature(p.charge().peakInPull())
+                    + ")")
+        .orElse("");
   }
 
   /** Returns the first pull in which the log is over the limit. */

@@ -138,7 +138,7 @@ record Tables(Outcome outcome, Display display) {
   /** Returns the defaults that were used. */
   Table assumed() {
     List<List<String>> rows =
-        outcome.scenario().assumed().stream()
+        outcome.scenario().assumedAsShown().stream()
             .map(
                 a ->
                     List.of(

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Deque;
+import java.util.stream.IntStream;
 
 /** Leaves out what cannot be seen, so that a long session makes a small drawing. */
 final class Thinning {
@@ -45,7 +46,8 @@ final class Thinning {
   }
 
   /**
-   * Thins points to at most one in each of so many columns; points without a value go.
+   * Thins points to the lowest and the highest in each of so many columns, so that every peak
+   * stays; points without a value go.
    *
    * @param x in any order
    * @param y as many
@@ -54,17 +56,25 @@ final class Thinning {
    * @param columns how many
    */
   static double[][] points(double[] x, double[] y, double from, double to, int columns) {
-    BitSet taken = new BitSet(columns);
-    BitSet keep = new BitSet(y.length);
+    int[] lowest = new int[columns];
+    int[] highest = new int[columns];
+    Arrays.fill(lowest, -1);
+    Arrays.fill(highest, -1);
     for (int i = 0; i < y.length; i++) {
       if (Double.isFinite(y[i]) && x[i] >= from && x[i] <= to) {
         int column = (int) Math.min(columns - 1.0, (x[i] - from) / (to - from) * columns);
-        if (!taken.get(column)) {
-          taken.set(column);
-          keep.set(i);
+        if (lowest[column] < 0 || y[i] < y[lowest[column]]) {
+          lowest[column] = i;
+        }
+        if (highest[column] < 0 || y[i] > y[highest[column]]) {
+          highest[column] = i;
         }
       }
     }
+    BitSet keep = new BitSet(y.length);
+    IntStream.concat(Arrays.stream(lowest), Arrays.stream(highest))
+        .filter(i -> i >= 0)
+        .forEach(keep::set);
     return pick(x, y, keep);
   }
 

@@ -13,7 +13,7 @@ import soakloop.quantity.Require;
  * @param cells cells along the coolant, 1 to 400
  * @param layers layers through the wall, 1 to 50; 0 leaves the wall's heat capacity out. A wall
  *     that heat crosses in less than a second, as through thin metal, is one layer whatever is
- *     asked for
+ *     asked for, and none is made so thin that heat crosses it in less than 10 ms
  */
 public record Hose(
     String name, double length, double bore, Wall wall, double outside, int cells, int layers)

@@ -19,6 +19,12 @@ import soakloop.rig.Reservoir;
 /** Reads the loop: its order, and each element by its name. */
 final class LoopReader {
   private static final int MAX_ELEMENTS = 40;
+
+  /**
+   * Smallest cell of a hose unless its scenario says otherwise, m3: smaller ones only cost time.
+   */
+  private static final double CELL_VOLUME = 0.1e-3;
+
   private static final List<String> KINDS =
       List.of("core", "pump", "reservoir", "hose", "heat-exchanger");
 
@@ -65,7 +71,13 @@ final class LoopReader {
       return Optional.empty();
     }
     if (before.contains(scalar.text())) {
-      problem(item, "names `" + scalar.shown() + "` twice; a second one needs a name of its own");
+      boolean single = scalar.text().equals("core") || scalar.text().equals("pump");
+      problem(
+          item,
+          "names `"
+              + scalar.shown()
+              + "` twice; "
+              + (single ? "a loop has one" : "a second one needs a name of its own"));
       return Optional.empty();
     }
     return Optional.of(scalar.text());
@@ -133,17 +145,25 @@ final class LoopReader {
   private static Hose hose(String name, In in) {
     Materials.HoseWall material =
         Materials.HoseWall.valueOf(in.choice("material").toUpperCase(Locale.ROOT));
+    double length = in.number("length");
+    double bore = in.number("bore");
     Hose hose =
         new Hose(
             name,
-            in.number("length"),
-            in.number("bore"),
+            length,
+            bore,
             material.thick(in.number("wall")),
             in.number("outside-coefficient"),
-            in.count("cells"),
+            cells(in, Math.PI / 4 * bore * bore * length),
             in.count("layers"));
     in.done();
     return hose;
+  }
+
+  /** Returns the cells asked for, or else the usual ones, fewer in a hose that holds little. */
+  private static int cells(In in, double volume) {
+    int cells = in.count("cells");
+    return in.has("cells") ? cells : Math.max(1, Math.min(cells, (int) (volume / CELL_VOLUME)));
   }
 
   private Pump pump() {

@@ -75,6 +75,11 @@ public record Scenario(
     return ScenarioReader.read(source.with(key, value));
   }
 
+  /** Returns the defaults that were used, values and spreads in the units results are shown in. */
+  public List<Assumed> assumedAsShown() {
+    return assumed.stream().map(a -> AssumedShown.in(units, a, values)).toList();
+  }
+
   /** Returns what a simulation needs. */
   public Setup setup() {
     return new Setup(day, rig, start, session, limits.chargeTemperature());

@@ -15,6 +15,9 @@ import soakloop.session.Phase;
 
 /** Reads what the car does, step by step, with repeats written out. */
 final class SessionReader {
+  /** Longest session, s. */
+  private static final double LONGEST = 7 * 24 * 3600.0;
+
   private static final int MAX_STEPS = 2000;
   private static final List<String> STEPS =
       List.of("settle", "idle", "pull", "wait", "cruise", "replay");
@@ -38,6 +41,11 @@ final class SessionReader {
 
   List<Phase> read() {
     steps(root.sections("session"));
+    double seconds = phases.stream().mapToDouble(Phase::duration).sum();
+    if (seconds > LONGEST) {
+      root.problem(
+          "session", "lasts " + Math.round(seconds / 3600) + " h; allowed: 168 h (seven days)");
+    }
     return phases;
   }
 

@@ -14,7 +14,9 @@ final class YamlProblem {
   static {
     CAUSES.put("\\t(TAB)", "has a tab; indent with spaces");
     CAUSES.put("could not find expected ':'", "has a line that is no `key: value`");
-    CAUSES.put("mapping values are not allowed here", "has a second `:` or a wrong indent here");
+    CAUSES.put(
+        "mapping values are not allowed here",
+        "has a second `:` (then put the text in quotes) or a wrong indent here");
     CAUSES.put("expected ',' or '}'", "has a `{` that is not closed, or lacks a comma after it");
     CAUSES.put("expected ',' or ']'", "has a `[` that is not closed, or lacks a comma after it");
     CAUSES.put("expected <block end>", "is indented unlike the lines around it");

@@ -2,12 +2,10 @@ package soakloop.scenario;
 
 import java.io.StringReader;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;
 import org.yaml.snakeyaml.events.Event;
@@ -18,6 +16,9 @@ import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.events.SequenceEndEvent;
 import org.yaml.snakeyaml.events.SequenceStartEvent;
 import org.yaml.snakeyaml.events.StreamEndEvent;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
  * YAML text to nodes, from the parser's events only: no tags, no anchors, no types, scalars as they
@@ -30,7 +31,7 @@ final class YamlText {
   private static final int MAX_DEPTH = 24;
 
   private final String file;
-  private final Iterator<Event> events;
+  private final Parser events;
   private final List<Problem> problems;
 
   private YamlText(String text, String file, List<Problem> problems) {
@@ -38,7 +39,7 @@ final class YamlText {
     this.problems = problems;
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(MAX_LENGTH);
-    this.events = new Yaml(options).parse(new StringReader(text)).iterator();
+    this.events = new ParserImpl(new StreamReader(new StringReader(text)), options);
   }
 
   /**
@@ -97,14 +98,14 @@ final class YamlText {
   }
 
   private Node document() throws ScenarioException {
-    events.next(); // stream start
-    Event start = events.next();
+    events.getEvent(); // stream start
+    Event start = events.getEvent();
     if (start instanceof StreamEndEvent) {
       throw failure(file, Mark.NONE, "is empty; a scenario is keys with values, like `title: ...`");
     }
-    Node node = node(events.next(), 0);
-    events.next(); // document end
-    Event next = events.next();
+    Node node = node(events.getEvent(), 0);
+    events.getEvent(); // document end
+    Event next = events.getEvent();
     if (!(next instanceof StreamEndEvent)) {
       throw failure(
           file, mark(next.getStartMark()), "starts a second document; a scenario is one alone");
@@ -140,20 +141,20 @@ final class YamlText {
 
   private Node items(Mark mark, int depth) throws ScenarioException {
     List<Node> items = new ArrayList<>();
-    Event event = events.next();
+    Event event = events.getEvent();
     while (!(event instanceof SequenceEndEvent)) {
       items.add(node(event, depth + 1));
-      event = events.next();
+      event = events.getEvent();
     }
     return new Node.Items(items, mark);
   }
 
   private Node section(Mark mark, int depth) throws ScenarioException {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
-    Event event = events.next();
+    Event event = events.getEvent();
     while (!(event instanceof MappingEndEvent)) {
       Node key = node(event, depth + 1);
-      Node value = node(events.next(), depth + 1);
+      Node value = node(events.getEvent(), depth + 1);
       if (key instanceof Node.Scalar name) {
         Node.Entry earlier =
             entries.putIfAbsent(name.text(), new Node.Entry(name.text(), name.mark(), value));
@@ -165,7 +166,7 @@ final class YamlText {
       } else {
         problem(key.mark(), "has " + key.kind() + " where a key should be");
       }
-      event = events.next();
+      event = events.getEvent();
     }
     return new Node.Section(List.copyOf(entries.values()), mark);
   }

@@ -146,7 +146,7 @@ final class AirPath {
   }
 
   private double compressed(double inlet, double pressureRatio) {
-    double ideal = Air.isentropicTemperature(inlet, pressureRatio);
+    double ideal = Air.isentropicTemperature(inlet, pressureRatio, gasConstant / moistFactor);
     double h = Air.enthalpy(inlet);
     double work = (Air.enthalpy(ideal) - h) / rig.blower().adiabaticEfficiency();
     return Air.temperatureAtEnthalpy(h + work);

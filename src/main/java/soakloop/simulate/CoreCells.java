@@ -4,13 +4,9 @@ import soakloop.fluid.Air;
 import soakloop.fluid.Coolant;
 
 /** The charge cooler core: charge air gives its heat to the coolant. */
-final class CoreCells implements LoopCells {
-  private final ExchangerCells cells;
-  private final Coolant coolant;
-
+final class CoreCells extends CrossedCells {
   CoreCells(ExchangerCells cells, Coolant coolant) {
-    this.cells = cells;
-    this.coolant = coolant;
+    super(cells, coolant);
   }
 
   /**
@@ -31,27 +27,7 @@ final class CoreCells implements LoopCells {
     cells.passCoolant(y, dy, m);
   }
 
-  @Override
-  public void outlet(double[] y, Moment m) {
-    cells.outlet(y, m);
-  }
-
-  @Override
-  public void fill(double[] y, double temperature) {
-    cells.fill(y, temperature);
-  }
-
   double meanMetal(double[] y) {
     return cells.meanMetal(y);
-  }
-
-  @Override
-  public double storedInCoolant(double[] y) {
-    return cells.storedInCoolant(y);
-  }
-
-  @Override
-  public double storedInMetal(double[] y) {
-    return cells.storedInMetal(y);
   }
 }

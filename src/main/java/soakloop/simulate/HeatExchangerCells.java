@@ -4,17 +4,14 @@ import soakloop.fluid.Air;
 import soakloop.fluid.Coolant;
 
 /** A heat exchanger in the outside air: the coolant gives its heat away. */
-final class HeatExchangerCells implements LoopCells {
-  private final ExchangerCells cells;
-  private final Coolant coolant;
+final class HeatExchangerCells extends CrossedCells {
   private final double faceArea;
   private final double airDensity;
   private final double inletRise;
 
   HeatExchangerCells(
       ExchangerCells cells, Coolant coolant, double faceArea, double airDensity, double inletRise) {
-    this.cells = cells;
-    this.coolant = coolant;
+    super(cells, coolant);
     this.faceArea = faceArea;
     this.airDensity = airDensity;
     this.inletRise = inletRise;
@@ -28,25 +25,5 @@ final class HeatExchangerCells implements LoopCells {
     cells.passAir(y, m.day + inletRise, airRate);
     m.heatAmbient -= cells.heat();
     cells.passCoolant(y, dy, m);
-  }
-
-  @Override
-  public void outlet(double[] y, Moment m) {
-    cells.outlet(y, m);
-  }
-
-  @Override
-  public void fill(double[] y, double temperature) {
-    cells.fill(y, temperature);
-  }
-
-  @Override
-  public double storedInCoolant(double[] y) {
-    return cells.storedInCoolant(y);
-  }
-
-  @Override
-  public double storedInMetal(double[] y) {
-    return cells.storedInMetal(y);
   }
 }

@@ -25,6 +25,9 @@ final class HoseCells implements LoopCells {
   /** A wall that heat crosses in less (thickness squared over diffusivity) is one layer, s. */
   private static final double QUICK = 1;
 
+  /** No layer is so thin that heat crosses it in less, s. */
+  private static final double QUICKEST_LAYER = 0.01;
+
   private final Hose hose;
   private final Coolant coolant;
   private final int first;
@@ -52,12 +55,29 @@ final class HoseCells implements LoopCells {
     this.beyondFilm = layOutWall();
   }
 
-  /** Returns the layers asked for; one where thin metal would only make the equations stiff. */
+  /** Returns the layers asked for, or as many as do not only make the equations stiff. */
   private static int layers(Hose hose) {
     Hose.Wall wall = hose.wall();
-    double crossing =
-        wall.thickness() * wall.thickness() * wall.heatCapacity() / wall.conductivity();
-    return crossing < QUICK ? Math.min(1, hose.layers()) : hose.layers();
+    double diffusivity = wall.conductivity() / wall.heatCapacity();
+    if (wall.thickness() * wall.thickness() < QUICK * diffusivity) {
+      return Math.min(1, hose.layers());
+    }
+    double thinnest = Math.sqrt(QUICKEST_LAYER * diffusivity);
+    int layers = hose.layers();
+    while (layers > 1 && innermost(wall, layers) < thinnest) {
+      layers--;
+    }
+    return layers;
+  }
+
+  /** Returns how much thicker each layer is than the one inside it. */
+  private static double growth(int layers) {
+    return Math.pow(LAYER_SPREAD, 1.0 / Math.max(1, layers - 1));
+  }
+
+  private static double innermost(Hose.Wall wall, int layers) {
+    double growth = growth(layers);
+    return wall.thickness() * (growth - 1) / (Math.pow(growth, layers) - 1);
   }
 
   /** Fills capacities and outer joints; returns the resistance between film and first node. */
@@ -68,9 +88,9 @@ final class HoseCells implements LoopCells {
     double perRadius = 1 / (2 * Math.PI * hose.wall().conductivity() * length);
     double outside = 1 / (hose.outside() * 2 * Math.PI * outer * length);
     double firstResistance = 0;
-    double growth = Math.pow(LAYER_SPREAD, 1.0 / Math.max(1, layers - 1));
+    double growth = growth(layers);
     double nodeShare = 1 / (1 + Math.sqrt(growth));
-    double thickness = hose.wall().thickness() * (growth - 1) / (Math.pow(growth, layers) - 1);
+    double thickness = innermost(hose.wall(), layers);
     double radius = inner;
     double node = inner;
     for (int k = 0; k < layers; k++) {

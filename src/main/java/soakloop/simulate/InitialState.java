@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import soakloop.quantity.Dimension;
+import soakloop.quantity.UnitSystem;
 import soakloop.session.Drive;
 import soakloop.session.Inputs;
 import soakloop.session.Phase;
@@ -46,7 +48,9 @@ final class InitialState {
   private double[] solve(Setup setup) throws SimulationException {
     Start start = setup.start();
     double day = setup.day().temperature();
-    refuseIce(start.loopCoolant().orElse(day), setup.rig().coolant().freezingTemperature());
+    if (start.loopCoolant().isPresent() || start.charge().isEmpty()) {
+      refuseIce(start.loopCoolant().orElse(day), setup.rig().coolant().freezingTemperature());
+    }
     model.fillLoop(y, start.loopCoolant().orElse(day));
     model.startPhase(resting(setup), 0, y);
     if (start.charge().isEmpty()) {
@@ -85,9 +89,9 @@ final class InitialState {
       throw SimulationException.input(
           String.format(
               Locale.ROOT,
-              "start.loop-coolant: the coolant would start at %.1f degC, but it freezes at %.1f degC",
-              loop - 273.15,
-              freezing - 273.15));
+              "start.loop-coolant: the coolant would start at %s, but it freezes at %s",
+              shown(loop),
+              shown(freezing)));
     }
   }
 
@@ -104,6 +108,14 @@ final class InitialState {
     return y[air.sensor()];
   }
 
+  /** Shows a temperature on both scales, for whoever reads the message. */
+  private static String shown(double kelvin) {
+    return UnitSystem.METRIC.show(kelvin, Dimension.TEMPERATURE, 1)
+        + " ("
+        + UnitSystem.US.show(kelvin, Dimension.TEMPERATURE, 1)
+        + ")";
+  }
+
   private static double root(
       UnivariateFunction f, double low, double high, String what, double charge)
       throws SimulationException {
@@ -116,12 +128,11 @@ final class InitialState {
       throw SimulationException.input(
           String.format(
               Locale.ROOT,
-              "start.charge: %s makes the sensor read %.1f degC at the start (it can read from %.1f"
-                  + " to %.1f degC)",
+              "start.charge: %s makes the sensor read %s at the start (it can read from %s to %s)",
               what,
-              charge - 273.15,
-              Math.min(atLow, atHigh) + charge - 273.15,
-              Math.max(atLow, atHigh) + charge - 273.15));
+              shown(charge),
+              shown(Math.min(atLow, atHigh) + charge),
+              shown(Math.max(atLow, atHigh) + charge)));
     }
     if (atLow == 0) {
       return low;

@@ -109,6 +109,10 @@ final class LoopModel implements OrdinaryDifferentialEquation {
     fanSwitchedOn = on;
   }
 
+  boolean isFanSwitchedOn() {
+    return fanSwitchedOn;
+  }
+
   /** Returns whether a thermostat decides on the car fan in this phase. */
   boolean thermostatRules() {
     return cooling.carFan() == Cooling.Fan.AUTO

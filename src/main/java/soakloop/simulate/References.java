@@ -5,7 +5,7 @@ import soakloop.fluid.Coolant;
 /**
  * Temperatures at which the shape of a cell's heat transfer is worked out. The heat itself uses the
  * running temperatures; between 10 and 90 degC the capacity rates differ from these by at most
- * about 4 %, which moves an effectiveness by less than 1 %.
+ * about 5 %, which moves an effectiveness by less than 1 %.
  */
 final class References {
   /** Charge air, K. */

@@ -19,6 +19,9 @@ public final class Simulation {
   private static final double MIN_STEP = 1e-9;
   private static final double MAX_STEP = 30;
 
+  /** Samples of a trace at the most: a session of many hours is sampled more thinly. */
+  private static final int MOST_SAMPLES = 100_000;
+
   private final Setup setup;
   private final Options options;
   private final LoopModel model;
@@ -57,6 +60,16 @@ public final class Simulation {
     return new Simulation(setup, options).run();
   }
 
+  /**
+   * Checks that a session can start, without running it.
+   *
+   * @param setup what would be run
+   * @throws SimulationException if the start cannot be
+   */
+  public static void checkStart(Setup setup) throws SimulationException {
+    InitialState.of(new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant()), setup);
+  }
+
   private Trace run() throws SimulationException {
     double[] y = InitialState.of(model, setup);
     setFan(y);
@@ -84,12 +97,15 @@ public final class Simulation {
 
   private double[] runPhase(Phase phase, double start, double end, double[] from)
       throws SimulationException {
-    ODEIntegrator integrator = integrator(phase);
     double[] y;
     try {
       model.startPhase(phase, start, from);
+      resumeThermostat(start, from);
+      noteLimit(phase, start, from);
+      ODEIntegrator integrator = integrator(phase);
       recorder.startPhase(start, sampling(phase), from);
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
+      evaluations += integrator.getEvaluations();
     } catch (MathRuntimeException | IllegalArgumentException e) {
       // The second comes from fluid properties asked for at impossible temperatures.
       throw SimulationException.unfinished(
@@ -100,7 +116,6 @@ public final class Simulation {
               start,
               e.getMessage()));
     }
-    evaluations += integrator.getEvaluations();
     if (Arrays.stream(y).anyMatch(v -> !Double.isFinite(v))) {
       throw SimulationException.unfinished(
           phase.name() + ": a temperature is not a number any more");
@@ -120,13 +135,25 @@ public final class Simulation {
     }
     DormandPrince54Integrator integrator =
         new DormandPrince54Integrator(MIN_STEP, MAX_STEP, absolute, relative);
-    integrator.setInitialStepSize(Math.min(0.01, phase.duration() / 2));
+    integrator.setInitialStepSize(Math.min(1e-5, phase.duration() / 2));
     integrator.addStepHandler(recorder);
     if (!(phase.drive() instanceof Drive.EngineOff)) {
       addLimit(integrator);
     }
     addThermostat(integrator);
     return integrator;
+  }
+
+  /** Notes a soaked sensor that is above the limit where the engine starts. */
+  private void noteLimit(Phase phase, double start, double[] y) {
+    boolean stoodBefore =
+        spans.isEmpty() || spans.get(spans.size() - 1).phase().drive() instanceof Drive.EngineOff;
+    boolean runs = !(phase.drive() instanceof Drive.EngineOff);
+    if (stoodBefore && runs && setup.chargeLimit().isPresent()) {
+      if (y[model.air().sensor()] > setup.chargeLimit().getAsDouble()) {
+        events.add(new Event(start, Event.Kind.LIMIT_EXCEEDED));
+      }
+    }
   }
 
   private void addLimit(ODEIntegrator integrator) {
@@ -160,6 +187,20 @@ public final class Simulation {
             y -> felt(y) - thermostat.off(), (time, rising) -> !rising && switched(time, false)));
   }
 
+  /** Switches the fan for what the coolant did while the thermostat had no say. */
+  private void resumeThermostat(double start, double[] y) {
+    if (!model.thermostatRules()) {
+      return;
+    }
+    Thermostat thermostat = setup.rig().airflow().thermostat().orElseThrow();
+    double felt = felt(y);
+    if (felt > thermostat.on() && !model.isFanSwitchedOn()) {
+      switched(start, true);
+    } else if (felt < thermostat.off() && model.isFanSwitchedOn()) {
+      switched(start, false);
+    }
+  }
+
   private boolean switched(double time, boolean on) {
     model.switchFan(on);
     events.add(new Event(time, on ? Event.Kind.FAN_ON : Event.Kind.FAN_OFF));
@@ -177,9 +218,12 @@ public final class Simulation {
   }
 
   private double sampling(Phase phase) {
-    return switch (phase.kind()) {
-      case PULL, REPLAY -> options.pullSampling();
-      case SETTLE, IDLE, WAIT, CRUISE -> options.waitSampling();
-    };
+    double interval =
+        switch (phase.kind()) {
+          case PULL, REPLAY -> options.pullSampling();
+          case SETTLE, IDLE, WAIT, CRUISE -> options.waitSampling();
+        };
+    double whole = setup.session().endTime() - setup.session().startTime();
+    return Math.max(interval, whole / MOST_SAMPLES);
   }
 }

@@ -40,7 +40,7 @@ public final class Trace {
   public record Event(double time, Kind kind) {
     /** What can happen. */
     public enum Kind {
-      /** The sensor's reading rose through the charge temperature limit, engine running. */
+      /** The sensor's reading rose through the limit, or was above it where the engine started. */
       LIMIT_EXCEEDED,
       /** The sensor's reading fell through the charge temperature limit, engine running. */
       LIMIT_REGAINED,

@@ -14,13 +14,13 @@ public record Warning(Kind kind, String message) {
     COOLANT_RANGE,
     /** Coolant colder than its freezing point. */
     COOLANT_FREEZING,
-    /** Coolant near boiling at the day's pressure. */
+    /** Coolant hotter than water boils at the day's pressure. */
     COOLANT_BOILING,
+    /** A blower whose air is far from what the engine swallows at the stated boost. */
+    AIR_AGAINST_BOOST,
     /** A log that does not reach as far as the session. */
     LOG_SHORT,
     /** A log without a signal that the comparison or replay would use. */
-    LOG_INCOMPLETE,
-    /** A counted engine speed that a pull never reaches. */
-    NOT_COUNTED
+    LOG_INCOMPLETE
   }
 }

@@ -4,24 +4,24 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import soakloop.fluid.Coolant;
+import soakloop.fluid.MoistAir;
 import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.scenario.Scenario;
+import soakloop.session.Drive;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
 import soakloop.simulate.Warning;
 
 /** Finds what a reader of a result should know. */
 final class Warnings {
-  /** Water boils here at sea level, K; glycol and pressure raise it. */
-  private static final double BOILING = 373.15;
-
   private Warnings() {}
 
   static List<Warning> of(Scenario scenario, Trace trace) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
+    AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
     return warnings;
   }
@@ -53,7 +53,8 @@ final class Warnings {
                   + show(scenario, coolant.freezingTemperature())
                   + "; the model does not freeze it"));
     }
-    if (hottest > BOILING) {
+    // Water's boiling point; glycol and a pressure cap raise it.
+    if (MoistAir.saturationPressure(hottest) > scenario.day().pressure()) {
       warnings.add(
           new Warning(
               Warning.Kind.COOLANT_BOILING,
@@ -92,6 +93,20 @@ final class Warnings {
                   first,
                   last,
                   end)));
+    }
+    boolean guessed =
+        scenario.session().phases().stream()
+            .anyMatch(p -> p.drive() instanceof Drive.Replay r && r.boost().isEmpty());
+    if (guessed) {
+      warnings.add(
+          new Warning(
+              Warning.Kind.LOG_INCOMPLETE,
+              String.format(
+                  java.util.Locale.ROOT,
+                  "the log %s has no boost, so its replay takes the engine as idling below %.0f rpm"
+                      + " and at full load above; name a gauge pressure column under log.columns",
+                  log.name(),
+                  Drive.Replay.LOADED * 60)));
     }
     if (!log.has(Signal.CHARGE_TEMPERATURE)) {
       warnings.add(

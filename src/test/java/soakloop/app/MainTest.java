@@ -72,6 +72,14 @@ class MainTest {
   }
 
   @Test
+  void checkShowsAConductanceInThreeDigits() {
+    String metric = call("check", "scenarios/traffic-recovery.yaml", "--units", "metric").out();
+    assertTrue(metric.contains("0.450 kW/K"), metric);
+    String us = call("check", "scenarios/cool-morning.yaml", "--units", "us").out();
+    assertTrue(us.contains("1330 Btu/(h degF)"), us);
+  }
+
+  @Test
   void aSecondRunReplacesItsOwnResults() {
     String scenario = "scenarios/two-runs.yaml";
     assertEquals(0, call("run", scenario, "-o", folder.toString()).code());
@@ -103,7 +111,10 @@ class MainTest {
         scenario, text.replace("start: {loop-coolant", "start: {charge: 20 degF, loop-coolant"));
     Result failed = call("run", scenario.toString(), "-o", results.toString());
     assertEquals(2, failed.code());
-    assertTrue(failed.err().startsWith("start.charge: no plenum temperature"), failed.err());
+    assertTrue(failed.err().contains("mine.yaml: start.charge: no plenum temp"), failed.err());
+    Result check = call("check", scenario.toString());
+    assertEquals(2, check.code(), "check says what run would");
+    assertEquals(failed.err(), check.err());
     assertArrayEquals(before, Files.readAllBytes(results.resolve("report.html")));
   }
 

@@ -139,7 +139,7 @@ class AnswerTest {
             + " above it, with plenum metal at +4 K.",
         breakable(new Cause(10, 5, 4).sentence(METRIC)));
     assertEquals(
-        "The loop recovers between pulls: the coolant enters the core as before (0 K).",
+        "By then the coolant enters the core as warm as it did before (0 K).",
         breakable(new Cause(0.3, 0.2, 0).sentence(METRIC)));
     assertEquals(
         "The sensor hardly changes although the coolant entering the core does (+4 K): the charge"

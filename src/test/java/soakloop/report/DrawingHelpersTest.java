@@ -66,10 +66,10 @@ class DrawingHelpersTest {
   }
 
   @Test
-  void oneLoggedPointIsLeftInEachColumn() {
-    double[] x = {-1, 0, 0.2, 1.5, 1.6, 9.9, 10, 11};
-    double[] y = {1, Double.NaN, 2, 3, 4, 5, 6, 7};
-    assertArrayEquals(new double[] {2, 3, 5}, Thinning.points(x, y, 0, 10, 10)[1], 0);
+  void lowestAndHighestLoggedPointAreLeftInEachColumn() {
+    double[] x = {-1, 0, 0.2, 1.5, 1.6, 1.7, 1.8, 9.9, 10, 11};
+    double[] y = {1, Double.NaN, 2, 3, 8, 1, 4, 5, 6, 7};
+    assertArrayEquals(new double[] {2, 8, 1, 5, 6}, Thinning.points(x, y, 0, 10, 10)[1], 0);
   }
 
   @Test

@@ -95,4 +95,24 @@ class AssumedTest {
   void whatIsSaidIsNotAssumed() throws ScenarioException {
     assertEquals(List.of(), assumed(Scenarios.BY_SIZE));
   }
+
+  /** Factors: 1 kg = 2.20462 lb, 1 K = 1.8 degF, 1 s is 1 s everywhere. */
+  @Test
+  void defaultsAreShownInTheUnitsOfTheResults() throws ScenarioException {
+    Scenario metric = Scenarios.read(Scenarios.SHORT).with("units", "metric");
+    assertEquals(metric.assumed(), metric.assumedAsShown());
+    Scenario us = metric.with("units", "us");
+    assertEquals("13.2 lb, +/- 40 %", shown(us, "plenum.mass"));
+    assertEquals("9 degF, +/- 7.2 degF", shown(us, "blower.inlet-pick-up"));
+    assertEquals("3 s, +/- 60 %", shown(us, "sensor.time-constant"));
+    assertEquals("60 W, +/- 50 %", shown(us, "pump.power"));
+  }
+
+  private static String shown(Scenario scenario, String key) {
+    return scenario.assumedAsShown().stream()
+        .filter(a -> a.key().equals(key))
+        .map(a -> a.value() + ", " + a.spread())
+        .findFirst()
+        .orElse("none");
+  }
 }

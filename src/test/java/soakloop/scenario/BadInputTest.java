@@ -105,8 +105,9 @@ class BadInputTest {
         assertThrows(SimulationException.class, () -> Simulation.run(hot.setup(), Options.DEFAULT));
     assertTrue(e.isInputWrong());
     String shape =
-        "start\\.charge: no loop temperature makes the sensor read 145\\.0 degC at the start"
-            + " \\(it can read from -?[0-9.]+ to [0-9.]+ degC\\)";
+        "start\\.charge: no loop temperature makes the sensor read 145\\.0 degC \\(293\\.0 degF\\)"
+            + " at the start \\(it can read from -?[0-9.]+ degC \\([0-9.]+ degF\\)"
+            + " to [0-9.]+ degC \\([0-9.]+ degF\\)\\)";
     String said = String.valueOf(e.getMessage());
     assertTrue(said.matches(shape), said);
   }

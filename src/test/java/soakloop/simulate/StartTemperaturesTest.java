@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import soakloop.fluid.Water;
 import soakloop.rig.Day;
+import soakloop.rig.Rig;
+import soakloop.session.Session;
 import soakloop.session.Start;
 
 /** What a stated charge temperature does to the start. */
@@ -57,5 +61,28 @@ class StartTemperaturesTest {
     String message = String.valueOf(wrong.getMessage());
     assertTrue(wrong.isInputWrong(), message);
     assertTrue(message.startsWith("start.loop-coolant: the coolant would start at -43.1"), message);
+  }
+
+  /** Water on a freezing day: the loop is as warm as the charge says, not as the day. */
+  @Test
+  void freezingDayIsAStartIfTheChargeSaysThatTheLoopIsWarm() throws SimulationException {
+    Rig trade = TradeRig.pulls(1, 1600).rig();
+    Rig rig =
+        new Rig(
+            Water.INSTANCE,
+            trade.engine(),
+            trade.blower(),
+            trade.boost(),
+            trade.plenum(),
+            trade.sensor(),
+            trade.loop(),
+            trade.airflow(),
+            trade.underhood());
+    Session session = new Session(List.of(Phases.idle(rig, 5)));
+    Start start = new Start(OptionalDouble.of(305), OptionalDouble.empty(), 360);
+    Day day = new Day(265, 100e3, 0.3);
+    Trace trace = Simulation.run(new Setup(day, rig, start, session, OptionalDouble.empty()));
+    assertEquals(305, trace.value(Channel.SENSOR, 0), 1e-6);
+    assertTrue(trace.value(Channel.CORE_COOLANT_IN, 0) > 273.15, "liquid");
   }
 }

@@ -11,6 +11,9 @@ import org.junit.jupiter.api.Test;
  * 8,000 rpm in still air, charge and day near 108 degF, engine coolant steady near 200 degF; the
  * charge sensor rises 32 to 47 degF in the first pull depending on the core; later pulls start and
  * end higher in shrinking steps.
+ *
+ * <p>The rig's hardware is plausible and its two cores' conductances are chosen to give both ends
+ * of that range: this shows that such a rig reproduces what is seen, not that it predicts it.
  */
 @Tag("trade")
 class TradeFactsTest {

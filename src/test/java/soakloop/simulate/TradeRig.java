@@ -38,7 +38,7 @@ import soakloop.session.Start;
  * psi, a two-pass core with 5 kg of metal, 14 L of reservoir, 35 L/min of 40 % ethylene glycol, on
  * a dyno in still air at 107 degF. All plausible, none measured.
  */
-final class TradeRig {
+public final class TradeRig {
   static final double PSI = 6894.757;
   static final double SLOW = 2000.0 / 60;
   static final double FAST = 8000.0 / 60;
@@ -60,7 +60,7 @@ final class TradeRig {
    * @param count how many
    * @param conductance of the core at 0.6 kg/s of air and 30 L/min, W/K
    */
-  static Setup pulls(int count, double conductance) {
+  public static Setup pulls(int count, double conductance) {
     Rig rig = rig(conductance);
     List<Phase> phases = new ArrayList<>();
     for (int i = 0; i < count; i++) {

@@ -15,9 +15,11 @@ final class Suites {
               new ExchangerGridChecks(),
               new SteadyLoopChecks(),
               new CellChecks(),
+              new SmallRigChecks(),
               new PipeFrontChecks(),
               new HoseWallChecks(),
-              new LedgerChecks())
+              new LedgerChecks(),
+              new TradeChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
 
