@@ -193,6 +193,13 @@ final class PanelBuilder {
     return word(beside, y, text, color, right ? TextAnchor.BOTTOM_LEFT : TextAnchor.BOTTOM_RIGHT);
   }
 
+  /** Writes a word beside a mark and below the line that the mark is on. */
+  PanelBuilder below(double x, double y, String text, Color color) {
+    boolean right = right(x);
+    double beside = besides(x, right, 5);
+    return word(beside, y, text, color, right ? TextAnchor.TOP_LEFT : TextAnchor.TOP_RIGHT);
+  }
+
   /** Writes a word on a line, on a ground that keeps it apart. */
   PanelBuilder on(double x, double y, String text, Color color) {
     return word(x, y, text, color, TextAnchor.CENTER);
@@ -240,15 +247,17 @@ final class PanelBuilder {
     return covering(0);
   }
 
-  /** Marks a place on the level axis. */
+  /** Marks a place on the level axis, named to its left or, near the left edge, to its right. */
   PanelBuilder place(double value, String text) {
     ValueMarker marker = new ValueMarker(value, Palette.QUIET, new BasicStroke(1));
     marker.setLabel(text);
     marker.setLabelFont(style.small());
     marker.setLabelPaint(Palette.QUIET);
     marker.setLabelBackgroundColor(Axes.CLEAR);
-    marker.setLabelAnchor(RectangleAnchor.BOTTOM_LEFT);
-    marker.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+    ValueAxis level = plot.getDomainAxis();
+    boolean left = value > level.getLowerBound() + 0.35 * level.getRange().getLength();
+    marker.setLabelAnchor(left ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT);
+    marker.setLabelTextAnchor(left ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
     plot.addDomainMarker(marker, Layer.BACKGROUND);
     return this;
   }

@@ -61,7 +61,7 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
     OptionalDouble limit = variation.plan().limit(measure);
     if (limit.isPresent()) {
       double shown = words.shown(measure, limit.getAsDouble());
-      panel.limit(shown, "limit " + words.show(measure, limit.getAsDouble()), least());
+      panel.limit(shown, "limit " + words.limit(measure, limit.getAsDouble()), least());
       crossings().forEach(c -> drawCrossing(panel, c, shown));
     }
     return new Figure(
@@ -97,7 +97,13 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
   private void drawCrossing(PanelBuilder panel, LimitLine.Crossing crossing, double limit) {
     double at = crossing.under();
     panel.points("", new double[][] {{at}, {limit}}, Palette.LIMIT, 11);
-    panel.above(at, limit, words.foundValue(range(), at), Palette.LIMIT);
+    String text = words.foundValue(range(), at);
+    // On the side of the limit that the curve leaves free.
+    if (crossing.rises()) {
+      panel.below(at, limit, text, Palette.LIMIT);
+    } else {
+      panel.above(at, limit, text, Palette.LIMIT);
+    }
   }
 
   /** Returns the results in shown units; NaN, a gap, where a run failed. */

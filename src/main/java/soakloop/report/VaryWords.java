@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.OptionalDouble;
 import soakloop.quantity.Dimension;
 import soakloop.session.Phase;
 import soakloop.study.KeyRange;
@@ -111,6 +112,14 @@ record VaryWords(VaryPlan plan, Display display) {
     return measure.dimension().ofSpread();
   }
 
+  /** Returns a limit: the scenario's in whole degrees, one of the question's own to a tenth. */
+  String limit(Measure measure, double si) {
+    OptionalDouble usual = measure.limit(plan.scenario());
+    boolean own = usual.isEmpty() || usual.getAsDouble() != si;
+    boolean whole = Math.abs(shown(measure, si) - Math.rint(shown(measure, si))) < 0.05;
+    return show(measure, si, own && !whole);
+  }
+
   /** Returns a measure's value for a table. */
   String cell(Measure measure, double si) {
     return display.number(si, measure.dimension(), 1);
@@ -164,7 +173,7 @@ record VaryWords(VaryPlan plan, Display display) {
 
   /** Says that a measure is not over its limit. */
   String under(Measure measure, double limit) {
-    String value = show(measure, limit);
+    String value = limit(measure, limit);
     return switch (measure) {
       case PEAK_CHARGE -> "the charge sensor stays under " + value + " in all pulls";
       case END_CHARGE -> lastPull() + " ends under " + value;
@@ -175,7 +184,7 @@ record VaryWords(VaryPlan plan, Display display) {
 
   /** Says that a measure is over its limit. */
   String over(Measure measure, double limit) {
-    String value = show(measure, limit);
+    String value = limit(measure, limit);
     return switch (measure) {
       case PEAK_CHARGE -> "the charge sensor passes " + value;
       case END_CHARGE -> lastPull() + " ends over " + value;
