@@ -17,6 +17,9 @@ import soakloop.study.Variation;
  * @param words how they are shown
  */
 record VaryCurve(Variation variation, Measure measure, VaryWords words) implements Chart {
+  /** Most runs that are told apart by dots. */
+  private static final int MOST_DOTS = 80;
+
   @Override
   public String name() {
     return VaryFiles.chart(measure);
@@ -29,7 +32,8 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
 
   @Override
   public String caption() {
-    String caption = "Every dot is a run.";
+    String caption =
+        range().size() <= MOST_DOTS ? "Every dot is a run." : range().size() + " runs.";
     if (range().coversOwn()) {
       caption += " The upright line is the scenario as it is.";
     }
@@ -54,7 +58,12 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
       double own = range.own().getAsDouble();
       panel.place(own, "scenario " + words.value(range, own));
     }
-    panel.beaded("", curve(), Palette.HOT);
+    double[][] curve = curve();
+    if (range.size() <= MOST_DOTS) {
+      panel.beaded("", curve, Palette.HOT);
+    } else {
+      panel.line("", Thinning.line(curve[0], curve[1]), Palette.HOT, 2.4f);
+    }
     if (variation.logged(measure).isPresent()) {
       drawLogged(panel, variation.logged(measure).getAsDouble());
     }
