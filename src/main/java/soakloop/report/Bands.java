@@ -49,13 +49,14 @@ record Bands(double low, double high, double step, OptionalDouble limit) {
     return Arrays.stream(z).flatMapToDouble(Arrays::stream).filter(Double::isFinite);
   }
 
-  /** Returns the levels between bands, rising. */
+  /** Returns the levels between bands, rising, without one that would lie along the limit. */
   double[] levels() {
     double first = Math.ceil(low / step);
     double last = Math.floor(high / step);
     return DoubleStream.iterate(first, n -> n <= last, n -> n + 1)
         .map(n -> n * step)
         .filter(level -> level > low && level < high)
+        .filter(level -> limit.isEmpty() || Math.abs(level - limit.getAsDouble()) > step / 4)
         .toArray();
   }
 

@@ -90,10 +90,20 @@ record LimitSentences(Variation variation, VaryWords words) {
       return Optional.empty();
     }
     KeyRange other = other(lines.get(0));
-    List<String> places =
-        lines.stream()
-            .map(line -> stretches(line) + " at " + words.value(other, besides(line)))
-            .toList();
+    List<String> places = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      String where = stretches(lines.get(i));
+      int last = i;
+      while (last + 1 < lines.size() && stretches(lines.get(last + 1)).equals(where)) {
+        last++;
+      }
+      String from = words.value(other, besides(lines.get(i)));
+      places.add(
+          where
+              + " at "
+              + (last > i ? from + " to " + words.value(other, besides(lines.get(last))) : from));
+      i = last;
+    }
     return Optional.of(
         "By "
             + other.key()

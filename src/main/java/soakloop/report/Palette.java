@@ -19,6 +19,9 @@ final class Palette {
   /** Paper that lets a little through, behind words on top of lines. */
   static final Color VEIL = new Color(255, 255, 255, 190);
 
+  /** Paper that lets next to nothing through, behind words on lines. */
+  static final Color GROUND = new Color(255, 255, 255, 225);
+
   static final Color WARM = new Color(0xe69f00);
   static final Color HOT = new Color(0xd55e00);
   static final Color BLUE = new Color(0x0072b2);

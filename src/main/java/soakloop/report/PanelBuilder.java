@@ -179,25 +179,48 @@ final class PanelBuilder {
     return covering(value);
   }
 
-  /** Writes a word beside a place: to its right, or to its left near the right edge. */
+  /** Writes a word beside a mark: to its right, or to its left near the right edge. */
   PanelBuilder label(double x, double y, String text, Color color) {
-    ValueAxis level = plot.getDomainAxis();
-    boolean right = x < level.getLowerBound() + 0.75 * level.getRange().getLength();
-    // The space at its end keeps it off the mark that it stands beside.
-    String apart = right ? "\u2002" + text : text + "\u2002";
-    return word(x, y, apart, color, right ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT);
+    boolean right = right(x);
+    double beside = besides(x, right, 11);
+    return word(beside, y, text, color, right ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT);
   }
 
-  /** Writes a word on a place, on a ground that keeps it apart from what it lies over. */
+  /** Writes a word beside a mark and above the line that the mark is on. */
+  PanelBuilder above(double x, double y, String text, Color color) {
+    boolean right = right(x);
+    double beside = besides(x, right, 5);
+    return word(beside, y, text, color, right ? TextAnchor.BOTTOM_LEFT : TextAnchor.BOTTOM_RIGHT);
+  }
+
+  /** Writes a word beside a mark and below the line that the mark is on. */
+  PanelBuilder below(double x, double y, String text, Color color) {
+    boolean right = right(x);
+    double beside = besides(x, right, 5);
+    return word(beside, y, text, color, right ? TextAnchor.TOP_LEFT : TextAnchor.TOP_RIGHT);
+  }
+
+  /** Writes a word on a line, on a ground that keeps it apart. */
   PanelBuilder on(double x, double y, String text, Color color) {
     return word(x, y, text, color, TextAnchor.CENTER);
+  }
+
+  private boolean right(double x) {
+    ValueAxis level = plot.getDomainAxis();
+    return x < level.getLowerBound() + 0.75 * level.getRange().getLength();
+  }
+
+  /** Returns the place some units of the drawing beside another, about. */
+  private double besides(double x, boolean right, double units) {
+    double away = units / style.width() * plot.getDomainAxis().getRange().getLength();
+    return right ? x + away : x - away;
   }
 
   private PanelBuilder word(double x, double y, String text, Color color, TextAnchor anchor) {
     XYTextAnnotation label = new XYTextAnnotation(text, x, y);
     label.setFont(style.small());
     label.setPaint(color);
-    label.setBackgroundPaint(Palette.VEIL);
+    label.setBackgroundPaint(Palette.GROUND);
     label.setTextAnchor(anchor);
     plot.addAnnotation(label);
     return this;
@@ -224,15 +247,17 @@ final class PanelBuilder {
     return covering(0);
   }
 
-  /** Marks a place on the level axis. */
+  /** Marks a place on the level axis, named to its left or, near the left edge, to its right. */
   PanelBuilder place(double value, String text) {
     ValueMarker marker = new ValueMarker(value, Palette.QUIET, new BasicStroke(1));
     marker.setLabel(text);
     marker.setLabelFont(style.small());
     marker.setLabelPaint(Palette.QUIET);
     marker.setLabelBackgroundColor(Axes.CLEAR);
-    marker.setLabelAnchor(RectangleAnchor.BOTTOM_LEFT);
-    marker.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+    ValueAxis level = plot.getDomainAxis();
+    boolean left = value > level.getLowerBound() + 0.35 * level.getRange().getLength();
+    marker.setLabelAnchor(left ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT);
+    marker.setLabelTextAnchor(left ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
     plot.addDomainMarker(marker, Layer.BACKGROUND);
     return this;
   }

@@ -17,6 +17,9 @@ import soakloop.study.Variation;
  * @param words how they are shown
  */
 record VaryCurve(Variation variation, Measure measure, VaryWords words) implements Chart {
+  /** Most runs that are told apart by dots. */
+  private static final int MOST_DOTS = 80;
+
   @Override
   public String name() {
     return VaryFiles.chart(measure);
@@ -29,7 +32,8 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
 
   @Override
   public String caption() {
-    String caption = "Every dot is a run.";
+    String caption =
+        range().size() <= MOST_DOTS ? "Every dot is a run." : range().size() + " runs.";
     if (range().coversOwn()) {
       caption += " The upright line is the scenario as it is.";
     }
@@ -54,14 +58,19 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
       double own = range.own().getAsDouble();
       panel.place(own, "scenario " + words.value(range, own));
     }
-    panel.beaded("", curve(), Palette.HOT);
+    double[][] curve = curve();
+    if (range.size() <= MOST_DOTS) {
+      panel.beaded("", curve, Palette.HOT);
+    } else {
+      panel.line("", Thinning.line(curve[0], curve[1]), Palette.HOT, 2.4f);
+    }
     if (variation.logged(measure).isPresent()) {
       drawLogged(panel, variation.logged(measure).getAsDouble());
     }
     OptionalDouble limit = variation.plan().limit(measure);
     if (limit.isPresent()) {
       double shown = words.shown(measure, limit.getAsDouble());
-      panel.limit(shown, "limit " + words.show(measure, limit.getAsDouble()), least());
+      panel.limit(shown, "limit " + words.limit(measure, limit.getAsDouble()), least());
       crossings().forEach(c -> drawCrossing(panel, c, shown));
     }
     return new Figure(
@@ -97,7 +106,13 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
   private void drawCrossing(PanelBuilder panel, LimitLine.Crossing crossing, double limit) {
     double at = crossing.under();
     panel.points("", new double[][] {{at}, {limit}}, Palette.LIMIT, 11);
-    panel.label(at, limit, words.foundValue(range(), at), Palette.LIMIT);
+    String text = words.foundValue(range(), at);
+    // On the side of the limit that the curve leaves free.
+    if (crossing.rises()) {
+      panel.below(at, limit, text, Palette.LIMIT);
+    } else {
+      panel.above(at, limit, text, Palette.LIMIT);
+    }
   }
 
   /** Returns the results in shown units; NaN, a gap, where a run failed. */

@@ -28,15 +28,11 @@ record VaryMap(Variation variation, Measure measure, VaryWords words) implements
   @Override
   public String caption() {
     String caption =
-        "Each thin line joins places of equal "
-            + lower(words.brief(measure))
-            + ", in "
-            + words.display().symbol(measure.dimension())
-            + ".";
+        "Thin lines join equal values, in " + words.display().symbol(measure.dimension()) + ".";
     if (variation.plan().limit(measure).isPresent()) {
       caption +=
           " The heavy line is the limit of "
-              + words.show(measure, variation.plan().limit(measure).getAsDouble())
+              + words.limit(measure, variation.plan().limit(measure).getAsDouble())
               + ": blue is under it, orange over it.";
     }
     if (across().coversOwn() && up().coversOwn()) {
@@ -53,10 +49,6 @@ record VaryMap(Variation variation, Measure measure, VaryWords words) implements
 
   private String value(OptionalDouble value, String before) {
     return value.isPresent() ? before + words.show(measure, value.getAsDouble()) : "";
-  }
-
-  private static String lower(String text) {
-    return text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
   private KeyRange across() {
@@ -81,15 +73,16 @@ record VaryMap(Variation variation, Measure measure, VaryWords words) implements
         limit.isPresent() ? OptionalDouble.of(words.shown(measure, limit.getAsDouble())) : limit;
     Bands bands = Bands.of(z, split);
     panel.backdrop(bands.image(x, y, z));
+    double[] contours = bands.levels();
     MapLabels labels = new MapLabels(across(), up());
-    for (double contour : bands.levels()) {
+    for (double contour : contours) {
       Contours.of(x, y, z, contour).forEach(line -> panel.line("", line, Palette.QUIET, 1f));
     }
     if (split.isPresent()) {
       double at = split.getAsDouble();
       List<double[][]> lines = Contours.of(x, y, z, at);
       lines.forEach(line -> panel.line("", line, Palette.LIMIT, 3.2f));
-      String text = "limit " + words.show(measure, limit.orElseThrow());
+      String text = "limit " + words.limit(measure, limit.orElseThrow());
       labels.place(lines, text, style).ifPresent(p -> panel.on(p[0], p[1], text, Palette.LIMIT));
     }
     if (across().coversOwn() && up().coversOwn()) {
@@ -100,7 +93,7 @@ record VaryMap(Variation variation, Measure measure, VaryWords words) implements
       panel.label(ownX, ownY, text, Palette.INK);
       labels.take(ownX, ownY, text, style);
     }
-    for (double contour : bands.levels()) {
+    for (double contour : contours) {
       String text = words.number(contour);
       labels
           .place(Contours.of(x, y, z, contour), text, style)

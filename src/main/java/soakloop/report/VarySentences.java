@@ -97,7 +97,7 @@ record VarySentences(Variation variation, VaryWords words) {
     boolean fine = high - low < LITTLE;
     String text =
         high > low
-            ? words.brief(measure)
+            ? words.subject(measure)
                 + " moves by "
                 + words.differenceNumber(measure, high - low)
                 + " "
@@ -110,7 +110,7 @@ record VarySentences(Variation variation, VaryWords words) {
                 + words.show(measure, high, fine)
                 + " at "
                 + place(end)
-            : words.brief(measure) + " is " + words.show(measure, low, fine) + " throughout";
+            : words.subject(measure) + " is " + words.show(measure, low, fine) + " throughout";
     OptionalDouble own = variation.own(measure);
     OptionalDouble logged = variation.logged(measure);
     if (own.isPresent()) {
@@ -126,7 +126,7 @@ record VarySentences(Variation variation, VaryWords words) {
   String place(int index) {
     List<Double> values = variation.plan().values(index);
     return String.join(
-        ", ",
+        " and ",
         IntStream.range(0, values.size())
             .mapToObj(k -> words.value(variation.plan().keys().get(k), values.get(k)))
             .toList());

@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.OptionalDouble;
 import soakloop.quantity.Dimension;
 import soakloop.session.Phase;
 import soakloop.study.KeyRange;
@@ -111,6 +112,14 @@ record VaryWords(VaryPlan plan, Display display) {
     return measure.dimension().ofSpread();
   }
 
+  /** Returns a limit: the scenario's in whole degrees, one of the question's own to a tenth. */
+  String limit(Measure measure, double si) {
+    OptionalDouble usual = measure.limit(plan.scenario());
+    boolean own = usual.isEmpty() || usual.getAsDouble() != si;
+    boolean whole = Math.abs(shown(measure, si) - Math.rint(shown(measure, si))) < 0.05;
+    return show(measure, si, own && !whole);
+  }
+
   /** Returns a measure's value for a table. */
   String cell(Measure measure, double si) {
     return display.number(si, measure.dimension(), 1);
@@ -138,8 +147,23 @@ record VaryWords(VaryPlan plan, Display display) {
     };
   }
 
+  /** Returns a measure's name as a sentence begins with it. */
+  String subject(Measure measure) {
+    return switch (measure) {
+      case PEAK_CHARGE -> "The sensor's peak over all pulls";
+      case END_CHARGE -> "The sensor at the end of " + lastPull();
+      case COOLANT -> "Coolant into the core for " + lastPull();
+      case OVER_LIMIT -> "Time over the charge limit";
+    };
+  }
+
   /** Returns what the last pull is called, such as "pull 5". */
   String lastPull() {
+    boolean numberVaries =
+        plan.keys().stream().anyMatch(k -> k.key().matches("session\\..*(pulls|repeat)"));
+    if (numberVaries) {
+      return "the last pull";
+    }
     return plan.scenario().session().phases().stream()
         .filter(p -> p.kind() == Phase.Kind.PULL)
         .map(Phase::name)
@@ -149,7 +173,7 @@ record VaryWords(VaryPlan plan, Display display) {
 
   /** Says that a measure is not over its limit. */
   String under(Measure measure, double limit) {
-    String value = show(measure, limit);
+    String value = limit(measure, limit);
     return switch (measure) {
       case PEAK_CHARGE -> "the charge sensor stays under " + value + " in all pulls";
       case END_CHARGE -> lastPull() + " ends under " + value;
@@ -160,7 +184,7 @@ record VaryWords(VaryPlan plan, Display display) {
 
   /** Says that a measure is over its limit. */
   String over(Measure measure, double limit) {
-    String value = show(measure, limit);
+    String value = limit(measure, limit);
     return switch (measure) {
       case PEAK_CHARGE -> "the charge sensor passes " + value;
       case END_CHARGE -> lastPull() + " ends over " + value;

@@ -70,7 +70,9 @@ public record KeyRange(
    */
   String written(double value) {
     String number =
-        whole ? String.valueOf((long) value) : BigDecimal.valueOf(value).toPlainString();
+        value == Math.rint(value) && Math.abs(value) < 1e15
+            ? String.valueOf((long) value)
+            : BigDecimal.valueOf(value).toPlainString();
     return (number + " " + unit.symbol()).strip();
   }
 }

@@ -223,7 +223,13 @@ public record VaryPlan(
       }
     }
     if (!refused.isEmpty()) {
-      throw new ScenarioException(refused.values().stream().limit(MOST_TOLD).toList());
+      List<Problem> told = new ArrayList<>(refused.values().stream().limit(MOST_TOLD).toList());
+      int more = refused.size() - told.size();
+      if (more > 0) {
+        told.add(
+            new Problem(scenario.source().file(), 0, 0, "", "and " + more + " more like these"));
+      }
+      throw new ScenarioException(told);
     }
   }
 

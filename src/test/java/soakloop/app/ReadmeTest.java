@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,28 +24,49 @@ class ReadmeTest {
 
   @Test
   void showsTheRealRun() throws Exception {
-    String page = Files.readString(README);
-    int start = page.indexOf(BEFORE) + BEFORE.length();
-    int end = page.indexOf(AFTER, start);
-    String real = run();
+    hold(0, "report.html", "out/cool-morning", "run", "scenarios/cool-morning.yaml");
+  }
+
+  @Test
+  void showsTheRealSweep() throws Exception {
+    hold(
+        1,
+        "vary.html",
+        "out/cool-morning-vary",
+        "vary",
+        "scenarios/cool-morning.yaml",
+        "reservoir.volume=2 L..20 L/13",
+        "airflow.shop-fan=0.5 m/s..6 m/s/12",
+        "--result",
+        "peak-charge");
+  }
+
+  /** Holds one of the README's texts to what is printed. */
+  private void hold(int text, String page, String out, String... command) throws Exception {
+    String readme = Files.readString(README);
+    int start = readme.indexOf(BEFORE) + BEFORE.length();
+    for (int i = 0; i < text; i++) {
+      start = readme.indexOf(BEFORE, start) + BEFORE.length();
+    }
+    int end = readme.indexOf(AFTER, start);
+    String real = printed(command).replaceAll("Report: .*", "Report: " + out + "/" + page);
     if (Boolean.getBoolean("soakloop.write")) {
-      Files.writeString(README, page.substring(0, start) + real + page.substring(end));
+      Files.writeString(README, readme.substring(0, start) + real + readme.substring(end));
     } else {
       assertEquals(
           real,
-          page.substring(start, end),
+          readme.substring(start, end),
           "README.md is stale: mvn test -Dtest=ReadmeTest -Dsoakloop.write=true");
     }
   }
 
-  private String run() {
+  private String printed(String... command) {
     StringWriter out = new StringWriter();
     CommandLine line = Main.commandLine();
     line.setOut(new PrintWriter(out, true));
-    assertEquals(0, line.execute("run", "scenarios/cool-morning.yaml", "-o", folder.toString()));
-    return out.toString()
-        .replaceAll("Report: .*", "Report: out/cool-morning/report.html")
-        .replace(System.lineSeparator(), "\n")
-        .strip();
+    List<String> args = new ArrayList<>(List.of(command));
+    args.addAll(List.of("-o", folder.toString()));
+    assertEquals(0, line.execute(args.toArray(String[]::new)));
+    return out.toString().replace(System.lineSeparator(), "\n").strip();
   }
 }
