@@ -183,12 +183,29 @@ final class PanelBuilder {
   PanelBuilder label(double x, double y, String text, Color color) {
     ValueAxis level = plot.getDomainAxis();
     boolean right = x < level.getLowerBound() + 0.75 * level.getRange().getLength();
-    XYTextAnnotation label = new XYTextAnnotation(right ? "\u2002" + text : text + "\u2002", x, y);
+    // The space at its end keeps it off the mark that it stands beside.
+    String apart = right ? "\u2002" + text : text + "\u2002";
+    return word(x, y, apart, color, right ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT);
+  }
+
+  /** Writes a word on a place, on a ground that keeps it apart from what it lies over. */
+  PanelBuilder on(double x, double y, String text, Color color) {
+    return word(x, y, text, color, TextAnchor.CENTER);
+  }
+
+  private PanelBuilder word(double x, double y, String text, Color color, TextAnchor anchor) {
+    XYTextAnnotation label = new XYTextAnnotation(text, x, y);
     label.setFont(style.small());
     label.setPaint(color);
-    label.setTextAnchor(right ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT);
+    label.setBackgroundPaint(Palette.VEIL);
+    label.setTextAnchor(anchor);
     plot.addAnnotation(label);
     return this;
+  }
+
+  /** Returns the highest value on the upright axis so far. */
+  double highest() {
+    return high;
   }
 
   /** Lays a picture behind, over the whole of both axes. */

@@ -69,7 +69,14 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
         title(),
         variation.plan().scenario().title(),
         level,
-        List.of(panel.build(1, least())));
+        List.of(
+            measure.dimension() == Dimension.TIME ? upFromZero(panel) : panel.build(1, least())));
+  }
+
+  /** Ends the panel of a time, which is never below zero. */
+  private Panel upFromZero(PanelBuilder panel) {
+    double top = Math.max(panel.highest(), least());
+    return panel.exactly(-0.04 * top, 1.08 * top);
   }
 
   private void drawLogged(PanelBuilder panel, double logged) {

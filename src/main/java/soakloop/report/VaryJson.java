@@ -67,9 +67,8 @@ final class VaryJson {
 
   private static JsonObject line(VaryPlan plan, LimitLine line) {
     JsonObject o = new JsonObject();
-    line.beside()
-        .ifPresent(
-            i -> o.addProperty(plan.keys().get(1).key(), plan.keys().get(1).values().get(i)));
+    o.addProperty("along", plan.keys().get(line.along()).key());
+    line.beside().ifPresent(i -> o.add("beside", beside(plan.keys().get(1 - line.along()), i)));
     o.addProperty("startsOver", line.startsOver());
     JsonArray crossings = new JsonArray();
     for (LimitLine.Crossing crossing : line.crossings()) {
@@ -79,6 +78,13 @@ final class VaryJson {
       crossings.add(c);
     }
     o.add("crossings", crossings);
+    return o;
+  }
+
+  private static JsonObject beside(KeyRange range, int index) {
+    JsonObject o = new JsonObject();
+    o.addProperty("key", range.key());
+    o.addProperty("value", range.values().get(index));
     return o;
   }
 

@@ -1,6 +1,5 @@
 package soakloop.report;
 
-import java.awt.Color;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jfree.chart.axis.NumberAxis;
@@ -29,7 +28,11 @@ record VaryMap(Variation variation, Measure measure, VaryWords words) implements
   @Override
   public String caption() {
     String caption =
-        "Lines are of equal " + lower(words.brief(measure)) + words.unit(measure) + ".";
+        "Each thin line joins places of equal "
+            + lower(words.brief(measure))
+            + ", in "
+            + words.display().symbol(measure.dimension())
+            + ".";
     if (variation.plan().limit(measure).isPresent()) {
       caption +=
           " The heavy line is the limit of "
@@ -78,18 +81,30 @@ record VaryMap(Variation variation, Measure measure, VaryWords words) implements
         limit.isPresent() ? OptionalDouble.of(words.shown(measure, limit.getAsDouble())) : limit;
     Bands bands = Bands.of(z, split);
     panel.backdrop(bands.image(x, y, z));
-    double[] levels = bands.levels();
-    for (int i = 0; i < levels.length; i++) {
-      contour(panel, Contours.of(x, y, z, levels[i]), levels[i], (i + 1.0) / (levels.length + 1));
+    MapLabels labels = new MapLabels(across(), up());
+    for (double contour : bands.levels()) {
+      Contours.of(x, y, z, contour).forEach(line -> panel.line("", line, Palette.QUIET, 1f));
     }
     if (split.isPresent()) {
-      limit(panel, Contours.of(x, y, z, split.getAsDouble()), limit.getAsDouble());
+      double at = split.getAsDouble();
+      List<double[][]> lines = Contours.of(x, y, z, at);
+      lines.forEach(line -> panel.line("", line, Palette.LIMIT, 3.2f));
+      String text = "limit " + words.show(measure, limit.orElseThrow());
+      labels.place(lines, text, style).ifPresent(p -> panel.on(p[0], p[1], text, Palette.LIMIT));
     }
     if (across().coversOwn() && up().coversOwn()) {
       double ownX = across().own().getAsDouble();
       double ownY = up().own().getAsDouble();
+      String text = "scenario" + value(variation.own(measure), " ");
       panel.rings(new double[][] {{ownX}, {ownY}}, Palette.INK);
-      panel.label(ownX, ownY, "scenario" + value(variation.own(measure), " "), Palette.INK);
+      panel.label(ownX, ownY, text, Palette.INK);
+      labels.take(ownX, ownY, text, style);
+    }
+    for (double contour : bands.levels()) {
+      String text = words.number(contour);
+      labels
+          .place(Contours.of(x, y, z, contour), text, style)
+          .ifPresent(p -> panel.on(p[0], p[1], text, Palette.INK));
     }
     return new Figure(
         style,
@@ -97,26 +112,6 @@ record VaryMap(Variation variation, Measure measure, VaryWords words) implements
         variation.plan().scenario().title(),
         level,
         List.of(panel.exactly(up().first(), up().last())));
-  }
-
-  private void contour(PanelBuilder panel, List<double[][]> lines, double level, double where) {
-    Color color = Palette.QUIET;
-    lines.forEach(line -> panel.line("", line, color, 1f));
-    if (!lines.isEmpty()) {
-      double[][] longest = lines.get(0);
-      int at = (int) (where * (longest[0].length - 1));
-      panel.label(longest[0][at], longest[1][at], words.number(level), Palette.INK);
-    }
-  }
-
-  private void limit(PanelBuilder panel, List<double[][]> lines, double limit) {
-    lines.forEach(line -> panel.line("", line, Palette.LIMIT, 3.2f));
-    if (!lines.isEmpty()) {
-      double[][] longest = lines.get(0);
-      int at = longest[0].length / 2;
-      panel.label(
-          longest[0][at], longest[1][at], "limit " + words.show(measure, limit), Palette.LIMIT);
-    }
   }
 
   private static double[] array(KeyRange range) {

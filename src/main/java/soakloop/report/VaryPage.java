@@ -37,7 +37,7 @@ final class VaryPage {
     model.put("charts", PageTemplate.models(charts));
     List<Map<String, Object>> results = new ArrayList<>();
     if (plan.keys().size() == 1) {
-      results.add(Map.of("title", "", "grid", tables.curve().model()));
+      results.add(Map.of("title", "", "note", words.units() + ".", "grid", tables.curve().model()));
     } else {
       for (Measure measure : plan.measures()) {
         results.add(

@@ -16,6 +16,7 @@ import soakloop.study.VaryPoint;
  */
 record VaryTables(Variation variation, VaryWords words) {
   private static final int MOST_ROWS = 41;
+  private static final int MOST_DOWN = 12;
   private static final int MOST_HOLES = 20;
 
   /** Returns the values of one key, each with all results. */
@@ -23,7 +24,7 @@ record VaryTables(Variation variation, VaryWords words) {
     KeyRange range = variation.plan().keys().get(0);
     List<String> head = new ArrayList<>(List.of(words.heading(range)));
     for (Measure measure : variation.plan().measures()) {
-      head.add(words.brief(measure) + ", " + words.display().symbol(measure.dimension()));
+      head.add(words.brief(measure));
     }
     List<List<String>> rows = new ArrayList<>();
     for (int i : Evenly.pick(range.size(), MOST_ROWS)) {
@@ -49,7 +50,7 @@ record VaryTables(Variation variation, VaryWords words) {
     List<String> head = new ArrayList<>(List.of(words.heading(down)));
     columns.forEach(c -> head.add(words.value(across, across.values().get(c))));
     List<List<String>> rows = new ArrayList<>();
-    for (int r : Evenly.pick(down.size(), MOST_ROWS / 4)) {
+    for (int r : Evenly.pick(down.size(), MOST_DOWN)) {
       List<String> row = new ArrayList<>(List.of(words.number(down.values().get(r))));
       for (int c : columns) {
         row.add(words.cell(measure, variation.value(c * down.size() + r, measure)));

@@ -30,6 +30,7 @@ public final class VaryText {
         .forEach(s -> lines.addAll(TextSummary.wrapped(s)));
     lines.add("");
     if (plan.keys().size() == 1) {
+      lines.add(words.units() + ":");
       tables.curve().lines().forEach(l -> lines.add(TextSummary.cut(l)));
     } else {
       Measure measure = plan.measures().get(0);
@@ -38,8 +39,9 @@ public final class VaryText {
               measure.label()
                   + ", "
                   + words.display().symbol(measure.dimension())
-                  + "; across: "
-                  + plan.keys().get(0).key()));
+                  + ", across: "
+                  + plan.keys().get(0).key()
+                  + ":"));
       tables.map(measure, COLUMNS).lines().forEach(l -> lines.add(TextSummary.cut(l)));
     }
     variation.holes().stream()

@@ -21,6 +21,9 @@ record VaryWords(VaryPlan plan, Display display) {
 
   private static final int GRID_DIGITS = 4;
 
+  /** Longest meaning of a key that an axis has room for. */
+  private static final int LONGEST = 40;
+
   /** Returns a key's unit, such as the degree sign and C. */
   String symbol(KeyRange range) {
     String symbol = range.unit().symbol();
@@ -60,7 +63,8 @@ record VaryWords(VaryPlan plan, Display display) {
   /** Returns the axis label of a key. */
   String axis(KeyRange range, boolean narrow) {
     String symbol = symbol(range);
-    return (narrow ? range.key() : range.means() + ", " + range.key())
+    boolean brief = narrow || range.means().length() > LONGEST;
+    return (brief ? range.key() : range.means() + ", " + range.key())
         + (symbol.isEmpty() ? "" : " [" + symbol + "]");
   }
 
@@ -82,9 +86,41 @@ record VaryWords(VaryPlan plan, Display display) {
         : display.show(si, measure.dimension(), 0);
   }
 
+  /**
+   * Returns a measure's value for a sentence, to a tenth where it is one of two that differ little.
+   */
+  String show(Measure measure, double si, boolean fine) {
+    return measure.dimension() == Dimension.TIME
+        ? Display.duration(si)
+        : display.show(si, measure.dimension(), fine ? 1 : 0);
+  }
+
+  /** Returns how far a measure moves, without its unit: to a tenth of a degree if it is little. */
+  String differenceNumber(Measure measure, double si) {
+    Dimension dimension = difference(measure);
+    double shown = display.units().unit(dimension).fromSi(si);
+    return display.number(si, dimension, shown < 10 && dimension != Dimension.TIME ? 1 : 0);
+  }
+
+  /** Returns the unit that goes with it. */
+  String differenceSymbol(Measure measure) {
+    return display.symbol(difference(measure));
+  }
+
+  private static Dimension difference(Measure measure) {
+    return measure.dimension().ofSpread();
+  }
+
   /** Returns a measure's value for a table. */
   String cell(Measure measure, double si) {
     return display.number(si, measure.dimension(), 1);
+  }
+
+  /** Returns the units of the plan's measures for a note, such as "Temperatures in degF". */
+  String units() {
+    String temperatures = "Temperatures in " + display.symbol(Dimension.TEMPERATURE);
+    boolean times = plan.measures().stream().anyMatch(m -> m.dimension() == Dimension.TIME);
+    return times ? temperatures + ", times in s" : temperatures;
   }
 
   /** Returns a measure's unit in square brackets, after a space. */
@@ -97,8 +133,8 @@ record VaryWords(VaryPlan plan, Display display) {
     return switch (measure) {
       case PEAK_CHARGE -> "Charge peak";
       case END_CHARGE -> Display.sentenceStart(lastPull()) + " end";
-      case COOLANT -> "Coolant into " + lastPull();
-      case OVER_LIMIT -> "Over limit";
+      case COOLANT -> "Coolant in";
+      case OVER_LIMIT -> "Time over limit";
     };
   }
 

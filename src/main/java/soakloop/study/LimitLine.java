@@ -4,17 +4,19 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * Where a measure stands to its limit as the first key goes up.
+ * Where a measure stands to its limit as one key goes up.
  *
  * @param measure which
  * @param limit SI
- * @param beside index of the second key's value, where there are two keys
- * @param startsOver whether it is over the limit at the first key's smallest value that ran
+ * @param along which key goes up, 0 or 1
+ * @param beside index of the other key's value, where there are two keys
+ * @param startsOver whether it is over the limit at the key's smallest value that ran
  * @param crossings where it crosses the limit, rising
  */
 public record LimitLine(
     Measure measure,
     double limit,
+    int along,
     OptionalInt beside,
     boolean startsOver,
     List<Crossing> crossings) {
