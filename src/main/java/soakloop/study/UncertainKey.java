@@ -1,6 +1,7 @@
 package soakloop.study;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,9 @@ import soakloop.quantity.Dimension;
  */
 public record UncertainKey(
     String key, String means, Dimension dimension, boolean assumed, List<Part> parts) {
+  /** Enough digits for any value, and few enough that a bound of the table stays itself. */
+  private static final MathContext CLEAN = new MathContext(12);
+
   /**
    * A single value.
    *
@@ -69,12 +73,18 @@ public record UncertainKey(
    * @param share of the way from the lower end, 0, to the upper, 1
    */
   Map<String, String> written(double share) {
-    String symbol = dimension.si().symbol();
     Map<String, String> written = new LinkedHashMap<>();
     for (Part part : parts) {
-      String number = BigDecimal.valueOf(part.at(share)).toPlainString();
-      written.put(part.path(), (number + " " + symbol).strip());
+      BigDecimal si = BigDecimal.valueOf(part.at(share));
+      written.put(part.path(), written(si));
     }
     return written;
+  }
+
+  /** Writes an SI value; a share in per cent, since it may not stand without a unit. */
+  private String written(BigDecimal si) {
+    return dimension == Dimension.FRACTION
+        ? si.movePointRight(2).round(CLEAN).toPlainString() + " %"
+        : (si.toPlainString() + " " + dimension.si().symbol()).strip();
   }
 }
