@@ -112,8 +112,9 @@ record RankBars(Ranking ranking, RankWords words) implements Chart {
   private void row(XYPlot plot, ChartStyle style, Moved moved, double top) {
     String name =
         style.narrow() ? moved.key().key() : moved.key().key() + ", " + words.range(moved.key());
-    text(plot, style.small(), 0, top - 0.26, name, Palette.INK);
-    text(plot, style.small(), 1, top - 0.26, words.changes(moved), Palette.INK);
+    Font font = style.narrow() ? style.small() : style.font();
+    text(plot, font, 0, top - 0.26, name, Palette.INK);
+    text(plot, font, 1, top - 0.26, words.changes(moved), Palette.INK);
     bar(plot, moved, moved.low().change(), top - 0.70, Palette.BLUE);
     bar(plot, moved, moved.high().change(), top - 0.92, Palette.HOT);
   }

@@ -31,9 +31,13 @@ record RankSentences(Ranking ranking, RankWords words) {
           first.key().key()
               + " moves the "
               + words.name()
-              + " most: "
-              + words.range(first.key())
+              + " most, by "
+              + words.size(first.swing())
+              + " "
+              + words.symbol()
               + ": "
+              + words.range(first.key())
+              + " makes "
               + words.changes(first)
               + ".");
       next(sentences);
@@ -77,7 +81,7 @@ record RankSentences(Ranking ranking, RankWords words) {
       sentences.add(
           String.format(
               "By themselves, %d of %d keys move it by less than %s of what the first one does.",
-              little, ranking.keys().size(), RankWords.share(LITTLE)));
+              little, ranking.keys().size(), words.share(LITTLE)));
     }
   }
 
@@ -103,10 +107,7 @@ record RankSentences(Ranking ranking, RankWords words) {
 
   /** Returns a key's shares, such as 31 % alone, 45 % with others. */
   String shares(Moved moved) {
-    return RankWords.share(alone(moved))
-        + " alone, "
-        + RankWords.share(total(moved))
-        + " with others";
+    return words.share(alone(moved)) + " alone, " + words.share(total(moved)) + " with others";
   }
 
   private static double alone(Moved moved) {
@@ -129,7 +130,7 @@ record RankSentences(Ranking ranking, RankWords words) {
       sentences.add(
           String.format(
               "Of %d runs with keys moved together, %d could not finish (%s); %d of the sample's"
-                  + " points are whole.",
+                  + " places are whole.",
               design.runs(), design.failed(), design.reason(), design.points()));
     }
   }
@@ -143,8 +144,9 @@ record RankSentences(Ranking ranking, RankWords words) {
         "Shares of the result's variance while the first %d keys move together, each evenly over"
             + " its interval. Alone: how much of the variance would go if this key were known. With"
             + " others: how much would stay if all of the others were known and this one were not;"
-            + " the difference is what the key does only beside others. Estimated from %d points of"
-            + " a Sobol sequence (%d runs): a few per cent more or less mean nothing.",
+            + " the difference is what the key does only beside others. Estimated from %d places of"
+            + " a Sobol sequence (%d runs). As many places came within 6 per cent of the whole of the exact"
+            + " shares of a hard test function, so small differences mean nothing.",
         ranking.together().size(), ranking.design().points(), ranking.design().runs());
   }
 }

@@ -17,13 +17,13 @@ record RankTables(Ranking ranking, RankWords words) {
     RankSentences say = new RankSentences(ranking, words);
     List<List<String>> rows = new ArrayList<>();
     for (Moved moved : ranking.keys()) {
-      String cut = moved.key().clipped() ? " (cut at what the key may take)" : "";
+      String cut = moved.key().clipped() ? ", cut" : "";
+      String assumed = moved.key().assumed() ? ", assumed" : "";
       rows.add(
           List.of(
               rows.size() + 1 + " " + moved.key().key(),
               words.changes(moved),
-              words.range(moved.key()) + cut,
-              moved.key().assumed() ? "assumed" : "stated",
+              words.range(moved.key()) + cut + assumed,
               moved.indices().isPresent() ? say.shares(moved) : "",
               moved.key().means()));
     }
@@ -32,22 +32,21 @@ record RankTables(Ranking ranking, RankWords words) {
             "Key",
             "Result with low / high value",
             "90 % interval",
-            "Value is",
             "Share of variance",
             "What it is");
-    return new Table(head, rows, 6, 5);
+    return new Table(head, rows, 5, 4);
   }
 
   /** Returns the first keys for a console; a star marks what is assumed. */
   Table first(int most) {
     List<List<String>> rows = new ArrayList<>();
     for (Moved moved : ranking.keys().stream().limit(most).toList()) {
-      String total = moved.indices().map(t -> RankWords.share(t.total())).orElse(Display.NOTHING);
+      String total = moved.indices().map(t -> words.share(t.total())).orElse(Display.NOTHING);
       String star = moved.key().assumed() ? " *" : "";
       rows.add(
           List.of(moved.key().key() + star, words.changes(moved), total, words.range(moved.key())));
     }
-    return new Table(List.of("key", "low / high", "with others", "90 % interval"), rows, 1, 2);
+    return new Table(List.of("key", "low / high", "share", "90 % interval"), rows, 1, 2);
   }
 
   /** Returns the ends that could not be run. */

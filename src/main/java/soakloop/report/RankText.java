@@ -27,7 +27,11 @@ public final class RankText {
     say.answer().sentences().forEach(s -> lines.addAll(TextSummary.wrapped(s)));
     lines.add("");
     tables.first(ROWS).lines().forEach(l -> lines.add(TextSummary.cut(l)));
-    lines.add("* assumed, not stated");
+    lines.addAll(
+        TextSummary.wrapped(
+            "* assumed, not stated. Changes in "
+                + words.symbol()
+                + "; share: of the variance, with others."));
     return String.join("\n", lines) + "\n";
   }
 }

@@ -83,8 +83,8 @@ record RankWords(Measure measure, Display display) {
   }
 
   /** Returns a share in per cent. */
-  static String share(double share) {
-    return Math.round(100 * share) + " %";
+  String share(double share) {
+    return Math.round(100 * share) + (display.plain() ? " %" : "\u00a0%");
   }
 
   private Dimension spread() {

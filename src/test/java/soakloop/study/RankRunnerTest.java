@@ -8,13 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import soakloop.quantity.Dimension;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
 import soakloop.scenario.ScenarioReader;
+import soakloop.scenario.Stated;
 
 /** Ranks against single runs of the same scenario, changed by hand. */
 class RankRunnerTest {
@@ -138,5 +141,26 @@ class RankRunnerTest {
     assertThrows(StudyException.class, () -> RankPlan.of(scenario, "over-limit", 8));
     assertThrows(StudyException.class, () -> RankPlan.of(scenario, "peak-charge", -1));
     assertThrows(StudyException.class, () -> RankPlan.of(scenario, "peak-charge", 101));
+  }
+
+  @Test
+  void nothingToRankWithoutSpreads() throws Exception {
+    Map<String, String> exact = new LinkedHashMap<>();
+    Scenario scenario = scenario(TEXT);
+    for (Stated stated : scenario.values()) {
+      if (stated.estimate().spread() > 0) {
+        double si = stated.estimate().value();
+        exact.put(
+            stated.key(),
+            stated.dimension() == Dimension.FRACTION
+                ? 100 * si + " %"
+                : si + " " + stated.dimension().si().symbol());
+      }
+    }
+    assertTrue(exact.size() > 20, "the defaults of this rig carry spreads");
+    Scenario known = scenario.with(exact);
+    StudyException e =
+        assertThrows(StudyException.class, () -> RankPlan.of(known, "peak-charge", 8));
+    assertTrue(String.valueOf(e.getMessage()).contains("no key of the scenario has a spread"));
   }
 }
