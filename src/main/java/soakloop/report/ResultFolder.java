@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import soakloop.study.Outcome;
+import soakloop.study.Ranking;
 import soakloop.study.Variation;
 import soakloop.study.VaryPlan;
 
@@ -121,6 +122,32 @@ public final class ResultFolder {
    */
   public List<Path> write(Variation variation, String version) throws ResultException {
     return write(new VaryFiles(variation, version));
+  }
+
+  /**
+   * Writes {@code rank.html}, {@code rank.json}, {@code rank.csv} and the chart as PNG.
+   *
+   * @param ranking what a plan gave
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(Ranking ranking, String version) throws ResultException {
+    return write(new RankFiles(ranking, version));
+  }
+
+  /**
+   * Makes sure, before a ranking, that its results could be written; changes nothing.
+   *
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoomForRanking() throws ResultException {
+    telling(
+        () -> {
+          check(RankFiles.NAMES);
+          return List.of();
+        });
   }
 
   /**
