@@ -44,7 +44,11 @@ record RankTables(Ranking ranking, RankWords words) {
       String total = moved.indices().map(t -> words.share(t.total())).orElse(Display.NOTHING);
       String star = moved.key().assumed() ? " *" : "";
       rows.add(
-          List.of(moved.key().key() + star, words.changes(moved), total, words.range(moved.key())));
+          List.of(
+              moved.key().key() + star,
+              words.changeNumbers(moved),
+              total,
+              words.range(moved.key())));
     }
     return new Table(List.of("key", "low / high", "share", "90 % interval"), rows, 1, 2);
   }

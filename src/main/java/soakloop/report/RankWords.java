@@ -49,7 +49,12 @@ record RankWords(Measure measure, Display display) {
 
   /** Returns what both ends do, such as +3.1 / -1.2 K. */
   String changes(Moved moved) {
-    return change(moved.low()) + " / " + change(moved.high()) + " " + symbol();
+    return changeNumbers(moved) + " " + symbol();
+  }
+
+  /** Returns what both ends do, without the unit. */
+  String changeNumbers(Moved moved) {
+    return change(moved.low()) + " / " + change(moved.high());
   }
 
   private String change(Moved.End end) {
