@@ -30,7 +30,7 @@ final class Failures implements IExecutionExceptionHandler {
     }
     if (failure instanceof ResultException result) {
       err.println(result.getMessage());
-      return ExitCode.INPUT.code();
+      return result.isInputWrong() ? ExitCode.INPUT.code() : ExitCode.UNFINISHED.code();
     }
     err.println("soakloop " + Version.number() + " has a fault; please report it with this text:");
     failure.printStackTrace(err);

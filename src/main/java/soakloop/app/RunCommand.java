@@ -10,9 +10,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import soakloop.report.ResultException;
 import soakloop.report.ResultFolder;
 import soakloop.report.TextSummary;
 import soakloop.scenario.Scenario;
+import soakloop.scenario.ScenarioException;
+import soakloop.simulate.SimulationException;
 import soakloop.study.Outcome;
 import soakloop.study.Run;
 
@@ -24,6 +27,9 @@ import soakloop.study.Run;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class)
 final class RunCommand implements Callable<Integer> {
+  /** Seconds after which a watched report loads itself again; the help says so too. */
+  private static final int REFRESH = 2;
+
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private ScenarioArguments arguments = new ScenarioArguments();
 
@@ -38,17 +44,52 @@ final class RunCommand implements Callable<Integer> {
       description = "Overwrite files in that folder that this program did not write.")
   private boolean force;
 
+  @Option(
+      names = "--watch",
+      description = {
+        "After the run, run again whenever the scenario or its log changes on disk, until"
+            + " interrupted (Ctrl-C). An edit with errors shows them and keeps the last results."
+            + " The report page then loads itself again every 2 s, also after the watch has ended,"
+            + " until a run without --watch writes it."
+      })
+  private boolean watch;
+
   @Override
   public Integer call() throws Exception {
+    if (!watch) {
+      tell(once(false));
+      return ExitCode.DONE.code();
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    try (Rerun rerun =
+        new Rerun(arguments.file(), () -> once(true).outcome(), out, spec.commandLine().getErr())) {
+      tell(once(true));
+      rerun.untilInterrupted();
+    }
+    return ExitCode.DONE.code();
+  }
+
+  /** A run and where its report went. */
+  private record Done(Outcome outcome, Path report) {}
+
+  private Done once(boolean refreshing)
+      throws ScenarioException, SimulationException, ResultException {
     Scenario scenario = arguments.read();
     Outcome outcome = Run.of(scenario);
-    Path target = folder.orElse(Path.of("out", scenario.name()));
-    List<Path> written = ResultFolder.at(target, force).write(outcome, Version.number());
+    ResultFolder target = ResultFolder.at(folder.orElse(Path.of("out", scenario.name())), force);
+    String version = Version.number();
+    List<Path> written =
+        refreshing
+            ? target.writeRefreshing(outcome, version, REFRESH)
+            : target.write(outcome, version);
+    return new Done(outcome, written.get(0));
+  }
+
+  private void tell(Done done) {
     PrintWriter out = spec.commandLine().getOut();
-    out.print(TextSummary.of(outcome));
+    out.print(TextSummary.of(done.outcome()));
     out.println();
-    out.println("Report: " + written.get(0));
+    out.println("Report: " + done.report());
     out.flush();
-    return ExitCode.DONE.code();
   }
 }

@@ -31,6 +31,11 @@ final class ScenarioArguments {
         : scenario.with("units", units.get().name().toLowerCase(Locale.ROOT));
   }
 
+  /** Returns the scenario's file. */
+  Path file() {
+    return file;
+  }
+
   /** Returns what the scenario's file holds. */
   byte[] content() throws IOException {
     return Files.readAllBytes(file);

@@ -13,7 +13,8 @@ sealed interface Chart
         HeatMoved,
         VaryCurve,
         VaryMap,
-        LastPullCourses {
+        LastPullCourses,
+        RankBars {
   /** Every name that the file of a run's chart can have. */
   List<String> NAMES =
       List.of(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import soakloop.quantity.Dimension;
 import soakloop.simulate.Trace;
 import soakloop.simulate.Warning;
@@ -21,12 +22,15 @@ final class ReportPage {
    * @param outcome what a run gave
    * @param version of the program
    * @param charts drawn for the page, in order
+   * @param refresh seconds until an open page loads itself again; empty if it does not
    * @throws IOException if the template cannot be read or filled
    */
-  static String of(Outcome outcome, String version, List<DrawnChart> charts) throws IOException {
+  static String of(Outcome outcome, String version, List<DrawnChart> charts, OptionalInt refresh)
+      throws IOException {
     Display display = new Display(outcome.scenario().units(), false);
     Map<String, Object> model = new HashMap<>();
     model.put("version", version);
+    refresh.ifPresent(seconds -> model.put("refresh", seconds));
     model.put("title", outcome.scenario().title());
     model.put("about", outcome.scenario().about());
     model.put("answer", PageTemplate.model(Answer.of(outcome, display)));

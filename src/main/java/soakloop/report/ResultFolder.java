@@ -10,13 +10,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import soakloop.study.Outcome;
+import soakloop.study.Ranking;
 import soakloop.study.Variation;
 import soakloop.study.VaryPlan;
 
 /**
  * A folder that receives results. A file that soakloop did not write there, or that was changed
- * since, is left alone unless forced; a writing that fails leaves everything as it was.
+ * since, is left alone unless forced; a writing that fails leaves everything as it was; one that is
+ * killed midway is made good by the next.
  */
 public final class ResultFolder {
   private final Path folder;
@@ -89,7 +92,23 @@ public final class ResultFolder {
    *     there before is then as it was
    */
   public List<Path> write(Outcome outcome, String version) throws ResultException {
-    return write(new RunFiles(outcome, version));
+    return write(new RunFiles(outcome, version, OptionalInt.empty()));
+  }
+
+  /**
+   * Writes the same as {@link #write(Outcome, String)}, with a page that an open browser loads
+   * again and again.
+   *
+   * @param outcome what a run gave
+   * @param version of the program
+   * @param seconds from one loading of the page to the next, above 0
+   * @return the files written, the report first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> writeRefreshing(Outcome outcome, String version, int seconds)
+      throws ResultException {
+    return write(new RunFiles(outcome, version, OptionalInt.of(seconds)));
   }
 
   /**
@@ -103,6 +122,32 @@ public final class ResultFolder {
    */
   public List<Path> write(Variation variation, String version) throws ResultException {
     return write(new VaryFiles(variation, version));
+  }
+
+  /**
+   * Writes {@code rank.html}, {@code rank.json}, {@code rank.csv} and the chart as PNG.
+   *
+   * @param ranking what a plan gave
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(Ranking ranking, String version) throws ResultException {
+    return write(new RankFiles(ranking, version));
+  }
+
+  /**
+   * Makes sure, before a ranking, that its results could be written; changes nothing.
+   *
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoomForRanking() throws ResultException {
+    telling(
+        () -> {
+          check(RankFiles.NAMES);
+          return List.of();
+        });
   }
 
   /**
@@ -142,23 +187,36 @@ public final class ResultFolder {
           }
           Files.createDirectories(folder);
           byte[] content = part.json().getBytes(StandardCharsets.UTF_8);
-          Replacement.run(folder, Map.of(part.fileName(), content), List.of(), Files::move);
+          Replacement.run(
+              folder,
+              Map.of(),
+              Map.of(part.fileName(), content),
+              List.of(),
+              Replacement.Mover.ATOMIC);
           return List.of(file);
         });
     return file;
   }
 
-  private List<Path> write(ResultFiles files) throws ResultException {
+  List<Path> write(ResultFiles files) throws ResultException {
     return telling(
         () -> {
           List<String> names = files.names();
           check(names);
           Map<String, byte[]> contents = new LinkedHashMap<>(Rendering.of(files));
           Files.createDirectories(folder);
+          List<String> known = new ArrayList<>(files.everyName());
+          known.add(Manifest.NAME);
+          Temporary.sweep(folder, known);
           Manifest before = Manifest.read(folder);
           Manifest after = Manifest.of(contents).besides(before, files.everyName());
           contents.put(Manifest.NAME, after.content());
-          Replacement.run(folder, contents, stale(before, files), Files::move);
+          Replacement.run(
+              folder,
+              Map.of(Manifest.NAME, before.or(after).content()),
+              contents,
+              stale(before, files),
+              Replacement.Mover.ATOMIC);
           return names.stream().map(folder::resolve).toList();
         });
   }
@@ -173,9 +231,10 @@ public final class ResultFolder {
       return work.run();
     } catch (FileSystemException e) {
       String reason = e.getReason() == null ? "it cannot be made there" : e.getReason();
-      throw new ResultException("cannot write results in " + folder + ": " + reason, e);
+      throw ResultException.unwritten("cannot write results in " + folder + ": " + reason, e);
     } catch (IOException e) {
-      throw new ResultException("cannot write results in " + folder + ": " + e.getMessage(), e);
+      throw ResultException.unwritten(
+          "cannot write results in " + folder + ": " + e.getMessage(), e);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import soakloop.study.Outcome;
 
@@ -13,11 +14,18 @@ import soakloop.study.Outcome;
  *
  * @param outcome what it gave
  * @param version of the program
+ * @param refresh seconds until an open page loads itself again, above 0; empty if it does not
  */
-record RunFiles(Outcome outcome, String version) implements ResultFiles {
+record RunFiles(Outcome outcome, String version, OptionalInt refresh) implements ResultFiles {
   static final String PAGE = "report.html";
   static final String SUMMARY = "summary.json";
   static final String TRACE = "trace.csv";
+
+  RunFiles {
+    if (refresh.isPresent() && !(refresh.getAsInt() > 0)) {
+      throw new IllegalArgumentException("seconds to the next loading must be above 0");
+    }
+  }
 
   @Override
   public String pageName() {
@@ -39,7 +47,7 @@ record RunFiles(Outcome outcome, String version) implements ResultFiles {
 
   @Override
   public String page(List<DrawnChart> drawn) throws IOException {
-    return ReportPage.of(outcome, version, drawn);
+    return ReportPage.of(outcome, version, drawn, refresh);
   }
 
   @Override

@@ -42,6 +42,15 @@ public final class TextSummary {
     return String.join("\n", lines) + "\n";
   }
 
+  /**
+   * Returns the first sentence of the answer, in one line whatever its length.
+   *
+   * @param outcome what a run gave
+   */
+  public static String firstSentence(Outcome outcome) {
+    return Answer.of(outcome, new Display(outcome.scenario().units(), true)).sentences().get(0);
+  }
+
   /** Breaks a text between words; a word longer than a line is broken too. */
   static List<String> wrapped(String text) {
     List<String> lines = new ArrayList<>();

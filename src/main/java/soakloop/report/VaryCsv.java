@@ -52,7 +52,7 @@ final class VaryCsv {
     return unit.symbol().isEmpty() ? "" : " [" + unit.symbol() + "]";
   }
 
-  private static String number(double value) {
+  static String number(double value) {
     if (!Double.isFinite(value)) {
       return "";
     }
@@ -61,7 +61,7 @@ final class VaryCsv {
         : String.valueOf(value);
   }
 
-  private static String quoted(String cell) {
+  static String quoted(String cell) {
     List<String> special = List.of(",", "\"", "\n", "\r");
     return special.stream().anyMatch(cell::contains)
         ? '"' + cell.replace("\"", "\"\"") + '"'

@@ -1,6 +1,7 @@
 package soakloop.scenario;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.log.Log;
@@ -72,7 +73,23 @@ public record Scenario(
    * @throws ScenarioException if there is no such key or the value is not allowed
    */
   public Scenario with(String key, String value) throws ScenarioException {
-    return ScenarioReader.read(source.with(key, value));
+    return with(Map.of(key, value));
+  }
+
+  /**
+   * Returns the same scenario with some keys set at once, so that only what they make together is
+   * checked.
+   *
+   * @param changes values by key, both as {@link #with(String, String)} takes them; no key may lead
+   *     into another
+   * @throws ScenarioException if a key leads nowhere or the values are not allowed together
+   */
+  public Scenario with(Map<String, String> changes) throws ScenarioException {
+    Source changed = source;
+    for (Map.Entry<String, String> change : changes.entrySet()) {
+      changed = changed.with(change.getKey(), change.getValue());
+    }
+    return ScenarioReader.read(changed);
   }
 
   /** Returns the defaults that were used, values and spreads in the units results are shown in. */

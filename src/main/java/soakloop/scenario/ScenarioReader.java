@@ -1,9 +1,11 @@
 package soakloop.scenario;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -145,23 +147,32 @@ public final class ScenarioReader {
     return start;
   }
 
-  private static String text(Path file, String shown) throws ScenarioException {
+  static String text(Path file, String shown) throws ScenarioException {
     try {
       if (Files.isDirectory(file)) {
         throw failure(shown, "is a folder, not a scenario file");
       }
-      if (Files.size(file) > 4L * YamlText.MAX_LENGTH) {
+      byte[] bytes = start(file, 4 * YamlText.MAX_LENGTH + 1);
+      if (bytes.length > 4 * YamlText.MAX_LENGTH) {
         throw failure(shown, "is too large for a scenario");
       }
-      byte[] bytes = Files.readAllBytes(file);
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.startsWith("\ufeff") ? text.substring(1) : text;
     } catch (NoSuchFileException e) {
       throw failure(shown, "is not there; is the name right?");
+    } catch (AccessDeniedException e) {
+      throw failure(shown, "cannot be read: no right to read it");
     } catch (CharacterCodingException e) {
       throw failure(shown, "is not UTF-8 text; save it as UTF-8");
     } catch (IOException e) {
       throw failure(shown, "cannot be read: " + e.getMessage());
+    }
+  }
+
+  /** Reads no more than so much, whatever size the file has or claims; a device has no end. */
+  private static byte[] start(Path file, int most) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(most);
     }
   }
 

@@ -4,10 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
@@ -75,7 +71,8 @@ public final class VaryRunner {
                   .toList());
     }
     List<VaryPoint> points = new ArrayList<>();
-    run(
+    Workers.run(
+        threads,
         chunks,
         chunk -> {
           points.addAll(chunk);
@@ -99,7 +96,8 @@ public final class VaryRunner {
       throw SimulationException.unfinished("none of the runs could finish: " + reason);
     }
     List<LimitLine> lines = new ArrayList<>();
-    run(new LimitLines(plan, points).searches(), line -> line.ifPresent(lines::add));
+    Workers.run(
+        threads, new LimitLines(plan, points).searches(), line -> line.ifPresent(lines::add));
     return new Variation(plan, points, own(), lines);
   }
 
@@ -108,34 +106,6 @@ public final class VaryRunner {
       return Optional.of(Run.of(plan.scenario()));
     } catch (SimulationException e) {
       return Optional.empty();
-    }
-  }
-
-  /** Takes a result. */
-  private interface Taker<T> {
-    void take(T result);
-  }
-
-  /** Does all tasks and takes their results in the tasks' order. */
-  private <T> void run(List<Callable<T>> tasks, Taker<T> taker) throws InterruptedException {
-    ExecutorService pool =
-        Executors.newFixedThreadPool(
-            threads,
-            task -> {
-              Thread thread = new Thread(task, "vary");
-              thread.setDaemon(true);
-              return thread;
-            });
-    try {
-      List<Future<T>> results = new ArrayList<>();
-      tasks.forEach(task -> results.add(pool.submit(task)));
-      for (Future<T> result : results) {
-        taker.take(result.get());
-      }
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a run has a fault", e.getCause());
-    } finally {
-      pool.shutdownNow();
     }
   }
 

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Tag;
@@ -23,7 +24,7 @@ class ReportPageTest {
   private static String page(Outcome outcome) throws IOException {
     Display display = new Display(outcome.scenario().units(), false);
     List<DrawnChart> charts = Chart.all(outcome, display).stream().map(DrawnChart::of).toList();
-    return ReportPage.of(outcome, "1.2.3", charts);
+    return ReportPage.of(outcome, "1.2.3", charts, OptionalInt.empty());
   }
 
   @Test
@@ -105,8 +106,9 @@ class ReportPageTest {
   @Test
   void picturesArePictures() throws IOException {
     Outcome outcome = SampleOutcome.standard().make();
-    Map<String, byte[]> files = Rendering.of(new RunFiles(outcome, "1.2.3"));
-    assertEquals(new RunFiles(outcome, "1.2.3").names(), List.copyOf(files.keySet()));
+    Map<String, byte[]> files = Rendering.of(new RunFiles(outcome, "1.2.3", OptionalInt.empty()));
+    assertEquals(
+        new RunFiles(outcome, "1.2.3", OptionalInt.empty()).names(), List.copyOf(files.keySet()));
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       if (file.getKey().endsWith(".png")) {
         var image = ImageIO.read(new ByteArrayInputStream(file.getValue()));

@@ -141,13 +141,15 @@ class ResultFolderTest {
           if (to.endsWith("b")) {
             throw new FileSystemException("the disk is gone");
           }
-          Files.move(from, to);
+          Replacement.Mover.ATOMIC.move(from, to);
         };
     assertThrows(
         FileSystemException.class,
-        () -> Replacement.run(temp, contents, List.of("stale"), failing));
+        () ->
+            Replacement.run(
+                temp, Map.of("a", new byte[] {0}), contents, List.of("stale"), failing));
     assertEquals(before, everything(temp));
-    Replacement.run(temp, contents, List.of("stale"), Files::move);
+    Replacement.run(temp, Map.of(), contents, List.of("stale"), Replacement.Mover.ATOMIC);
     assertEquals(List.of("a", "b"), List.copyOf(everything(temp).keySet()));
   }
 
@@ -159,7 +161,8 @@ class ResultFolderTest {
     contents.put("a", new byte[] {1});
     contents.put("no/such/place", new byte[] {2});
     assertThrows(
-        FileSystemException.class, () -> Replacement.run(temp, contents, List.of(), Files::move));
+        FileSystemException.class,
+        () -> Replacement.run(temp, Map.of(), contents, List.of(), Replacement.Mover.ATOMIC));
     assertEquals(before, everything(temp));
   }
 }
