@@ -51,12 +51,14 @@ record VaryCurve(Variation variation, Measure measure, VaryWords words) implemen
   public Figure figure(ChartStyle style) {
     KeyRange range = range();
     NumberAxis level = Axes.plain(style, words.axis(range, style.narrow()));
-    double room = 0.03 * (range.last() - range.first());
-    level.setRange(range.first() - room, range.last() + room);
+    double edge = 0.03 * (range.last() - range.first());
+    level.setRange(range.first() - edge, range.last() + edge);
     PanelBuilder panel = new PanelBuilder(style, level, words.brief(measure) + words.unit(measure));
     if (range.coversOwn()) {
       double own = range.own().getAsDouble();
-      panel.place(own, "scenario " + words.value(range, own));
+      // A time lies along zero for much of its range, where the name would stand.
+      boolean room = measure.dimension() != Dimension.TIME;
+      panel.place(own, room ? "scenario " + words.value(range, own) : "");
     }
     double[][] curve = curve();
     if (range.size() <= MOST_DOTS) {
