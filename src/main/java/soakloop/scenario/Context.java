@@ -1,12 +1,12 @@
 package soakloop.scenario;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Estimate;
@@ -22,7 +22,7 @@ final class Context {
   private final Set<Problem> problems = new LinkedHashSet<>();
   private final Map<String, Stated> values = new LinkedHashMap<>();
   private final Map<String, Assumed> assumed = new LinkedHashMap<>();
-  private final Set<String> asked = new TreeSet<>();
+  private final Set<String> asked = new HashSet<>();
 
   Context(String file, Quantities quantities, List<Problem> found) {
     this.file = file;

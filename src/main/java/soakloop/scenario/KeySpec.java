@@ -36,6 +36,8 @@ public record KeySpec(
     boolean quiet,
     boolean optional,
     String means) {
+  private static final String SPREAD = "+/-";
+
   /** What a key can take. */
   public enum Takes {
     /** A number with its unit. */
@@ -60,15 +62,15 @@ public record KeySpec(
 
   /** Returns the default's value without its spread, as the table writes it. */
   public String defaultValue() {
-    return defaultText.map(t -> t.split("\\+/-")[0].strip()).orElse("");
+    String text = defaultText.orElse("");
+    int spread = text.indexOf(SPREAD);
+    return (spread < 0 ? text : text.substring(0, spread)).strip();
   }
 
   /** Returns the default's spread, as the table writes it; empty if none. */
   public String defaultSpread() {
-    return defaultText
-        .map(t -> t.split("\\+/-"))
-        .filter(parts -> parts.length == 2)
-        .map(parts -> "+/- " + parts[1].strip())
-        .orElse("");
+    String text = defaultText.orElse("");
+    int spread = text.indexOf(SPREAD);
+    return spread < 0 ? "" : text.substring(spread).strip();
   }
 }
