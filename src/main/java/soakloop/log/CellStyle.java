@@ -54,8 +54,28 @@ record CellStyle(char decimal) {
     return number(cell).isPresent();
   }
 
+  /** Whether a cell is digits with one decimal sign among them at most: the common case. */
+  private boolean isPlain(String cell) {
+    int signs = 0;
+    for (int i = 0; i < cell.length(); i++) {
+      char c = cell.charAt(i);
+      if (c == decimal && i > 0) {
+        signs++;
+      } else if ((c < '0' || c > '9') && (c != '-' || i > 0)) {
+        return false;
+      }
+    }
+    return signs < 2 && !cell.isEmpty() && Character.isDigit(cell.charAt(cell.length() - 1));
+  }
+
   /** Reads a cell that is a number and nothing else. */
   Optional<Double> number(String cell) {
+    if (isPlain(cell)) {
+      return Optional.of(Double.parseDouble(cell.replace(decimal, '.')));
+    }
+    if (cell.isEmpty() || (Character.isLetter(cell.charAt(0)) && cell.charAt(0) != 'e')) {
+      return Optional.empty();
+    }
     String plain = cell.replace('\u2212', '-');
     Pattern groups = decimal == '.' ? POINT_GROUPS : COMMA_GROUPS;
     if (groups.matcher(plain).matches()) {

@@ -4,6 +4,13 @@ import java.util.Optional;
 
 /** Takes one column's cells as numbers, in the file's own unit. */
 final class ColumnSink {
+  /** What a cell can be. */
+  enum Cell {
+    NUMBER,
+    MISSING,
+    TEXT
+  }
+
   private final CellStyle style;
   private final char[] suffix;
   private final boolean states;
@@ -27,8 +34,8 @@ final class ColumnSink {
     this.states = states;
   }
 
-  /** Takes the next row's cell. */
-  void cell(char[] text, int offset, int length, long line) {
+  /** Takes the next row's cell; returns what it is. */
+  Cell cell(char[] text, int offset, int length, long line) {
     int from = offset;
     int to = offset + length;
     while (from < to && text[from] <= ' ') {
@@ -39,14 +46,14 @@ final class ColumnSink {
     }
     if (from == to) {
       values.addMissing();
-      return;
+      return Cell.MISSING;
     }
     int end = scanner.end(text, from, to, style.decimal());
     if (end > from && (end == to || isSuffix(text, end, to))) {
       values.add(scanner.mantissa, scanner.decimals);
-    } else {
-      odd(new String(text, from, to - from).strip(), line);
+      return Cell.NUMBER;
     }
+    return odd(new String(text, from, to - from).strip(), line);
   }
 
   /** Takes a row that has no such cell. */
@@ -75,10 +82,10 @@ final class ColumnSink {
     return true;
   }
 
-  private void odd(String cell, long line) {
+  private Cell odd(String cell, long line) {
     if (CellStyle.isMissing(cell)) {
       values.addMissing();
-      return;
+      return Cell.MISSING;
     }
     Optional<Double> number = style.number(cell);
     if (number.isEmpty() && suffix.length > 0) {
@@ -91,7 +98,7 @@ final class ColumnSink {
     }
     if (number.isPresent()) {
       values.add(number.get());
-      return;
+      return Cell.NUMBER;
     }
     if (texts++ == 0) {
       firstText = cell.length() > 40 ? cell.substring(0, 40) + "..." : cell;
@@ -99,6 +106,7 @@ final class ColumnSink {
     }
     lastTextRow = line;
     values.addMissing();
+    return Cell.TEXT;
   }
 
   /** Ends the column. */

@@ -19,7 +19,7 @@ record Dialect(char separator, CellStyle style, boolean spacedQuotes) {
   static final char COMMENT = '#';
 
   private static final char[] SEPARATORS = {'\t', ';', ',', '|'};
-  private static final int LINES = 300;
+  private static final int LINES = 120;
   private static final Pattern SPACED =
       Pattern.compile("(^|[,;|]) +\"|\" +[,;|]", Pattern.MULTILINE);
   private static final Pattern VALUE =
@@ -66,7 +66,7 @@ record Dialect(char separator, CellStyle style, boolean spacedQuotes) {
       List<String> cells = split(line, separator);
       double[] sum = byCount.computeIfAbsent(cells.size(), k -> new double[2]);
       for (String cell : cells) {
-        sum[0] += VALUE.matcher(cell).matches() ? 1 : 0;
+        sum[0] += isValue(cell) ? 1 : 0;
         sum[1] += cell.isEmpty() ? 0 : 1;
       }
     }
@@ -78,6 +78,12 @@ record Dialect(char separator, CellStyle style, boolean spacedQuotes) {
       }
     }
     return best;
+  }
+
+  private static boolean isValue(String cell) {
+    char first = cell.isEmpty() ? ' ' : cell.charAt(0);
+    boolean may = first == '-' || first == '+' || (first >= '0' && first <= '9');
+    return may && VALUE.matcher(cell).matches();
   }
 
   private static CellStyle style(List<String> lines, char separator) {

@@ -92,8 +92,13 @@ record Layout(
   private static Optional<Row> commentHeader(List<Row> rows, Dialect dialect, List<String> values) {
     for (int i = rows.size() - 1; i >= 0; i--) {
       if (rows.get(i).comment()) {
-        List<String> cells = Dialect.split(rows.get(i).cells().get(0), dialect.separator());
-        boolean fits = values.isEmpty() || Math.abs(cells.size() - values.size()) <= 1;
+        List<String> cells =
+            new ArrayList<>(Dialect.split(rows.get(i).cells().get(0), dialect.separator()));
+        int wide = values.size();
+        boolean fits = wide == 0 || (cells.size() <= wide + 1 && cells.size() * 2 >= wide);
+        while (fits && cells.size() < wide) {
+          cells.add("");
+        }
         if (cells.size() > 1 && fits && known(cells, Set.of()) > 1) {
           return Optional.of(new Row(rows.get(i).line(), cells, true));
         }
@@ -122,6 +127,14 @@ record Layout(
 
     Layout find(Problems problems) throws LogException {
       int header = named();
+      if (header >= 0 && isUnits(rows.get(header))) {
+        // Units such as rpm are names too; the names may stand in a comment above them.
+        Optional<Row> names =
+            commentHeader(rows.subList(0, header), dialect, rows.get(header).cells());
+        if (names.isPresent()) {
+          return layout(names.get(), indexOf(names.get().line()));
+        }
+      }
       if (header < 0) {
         header = above(firstValues());
       }
@@ -196,7 +209,7 @@ record Layout(
       long most = 0;
       for (int i = 0; i < Math.min(rows.size(), 400); i++) {
         Row row = rows.get(i);
-        if (row.comment() || numbers(row) > 0) {
+        if (row.comment() || hasValues(row)) {
           continue;
         }
         long known = known(row.cells(), wanted);
@@ -233,7 +246,7 @@ record Layout(
           continue;
         }
         boolean fits = Math.abs(row.cells().size() - wantedCells) <= 1 + wantedCells / 4;
-        if (numbers(row) == 0 && (values < 0 || fits)) {
+        if (!hasValues(row) && (values < 0 || fits)) {
           first = i;
           if (values >= 0) {
             break;
@@ -255,11 +268,12 @@ record Layout(
     }
 
     private boolean hasValues(Row row) {
-      return numbers(row) > 0;
-    }
-
-    private long numbers(Row row) {
-      return row.cells().stream().filter(this::isValue).count();
+      for (String cell : row.cells()) {
+        if (isValue(cell)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private boolean isValue(String cell) {
@@ -269,9 +283,12 @@ record Layout(
     }
 
     private boolean isUnits(Row row) {
+      if (hasValues(row)) {
+        return false;
+      }
       List<String> said = row.cells().stream().filter(c -> !CellStyle.isMissing(c)).toList();
       long units = said.stream().filter(LogUnits::known).count();
-      return units > 0 && units * 3 >= said.size() && numbers(row) == 0;
+      return units > 0 && units * 3 >= said.size();
     }
 
     private static String note(Row row) {

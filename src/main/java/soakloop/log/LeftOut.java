@@ -8,6 +8,11 @@ final class LeftOut {
 
   /** Says which values of a column were left out because no sensor of its kind can read them. */
   static Optional<Remark> of(Measured column, String header, Series lines) {
+    if (column.raw() instanceof PackedColumn packed
+        && column.range().contains(column.unit().toSi(packed.lowest()))
+        && column.range().contains(column.unit().toSi(packed.highest()))) {
+      return Optional.empty();
+    }
     int count = 0;
     int first = 0;
     int last = 0;

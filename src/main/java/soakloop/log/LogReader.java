@@ -125,8 +125,7 @@ public final class LogReader {
             ? TimeAxis.even(table.lines().size(), columns.rate().getAsDouble())
             : TimeAxis.of(table.time(), table.lines());
     checkRows(axis.time().size());
-    ColumnMatcher matcher =
-        new ColumnMatcher(table.headers(), table.columns(), chosen, columns, axis, problems);
+    ColumnMatcher matcher = new ColumnMatcher(new Matching(table, chosen, columns, axis, problems));
     int timeIndex = time.map(TimeColumn::index).orElse(-1);
     Map<Signal, Reading> readings = matcher.match(timeIndex);
     problems.check();

@@ -31,31 +31,33 @@ final class NumberScanner {
    */
   int end(char[] text, int from, int to, char decimal) {
     int at = from;
-    boolean negative = false;
-    if (at < to && (text[at] == '-' || text[at] == '+')) {
-      negative = text[at++] == '-';
+    char sign = at < to ? text[at] : 0;
+    if (sign == '-' || sign == '+') {
+      at++;
     }
+    int start = at;
     long value = 0;
-    int digits = 0;
-    int point = -1;
-    for (; at < to; at++) {
-      int digit = text[at] - '0';
-      if (digit >= 0 && digit <= 9) {
-        value = value * 10 + digit;
-        if (++digits > MOST_DIGITS) {
-          return from;
-        }
-      } else if (text[at] == decimal && point < 0) {
-        point = digits;
-      } else {
-        break;
-      }
+    int digit;
+    while (at < to && (digit = text[at] - '0') >= 0 && digit <= 9) {
+      value = value * 10 + digit;
+      at++;
     }
-    if (digits == 0) {
+    int digits = at - start;
+    int behind = 0;
+    if (at < to && text[at] == decimal) {
+      int point = ++at;
+      while (at < to && (digit = text[at] - '0') >= 0 && digit <= 9) {
+        value = value * 10 + digit;
+        at++;
+      }
+      behind = at - point;
+      digits += behind;
+    }
+    if (digits == 0 || digits > MOST_DIGITS) {
       return from;
     }
-    mantissa = negative ? -value : value;
-    decimals = point < 0 ? 0 : digits - point;
+    mantissa = sign == '-' ? -value : value;
+    decimals = behind;
     return at;
   }
 }

@@ -15,10 +15,24 @@ final class PackedColumn implements Series {
 
   private final Chunk[] chunks;
   private final int size;
+  private final double lowest;
+  private final double highest;
 
-  private PackedColumn(List<Chunk> chunks, int size) {
+  private PackedColumn(List<Chunk> chunks, int size, double lowest, double highest) {
     this.chunks = chunks.toArray(Chunk[]::new);
     this.size = size;
+    this.lowest = lowest;
+    this.highest = highest;
+  }
+
+  /** Returns a bound that no value is below; infinite if there is none. */
+  double lowest() {
+    return lowest;
+  }
+
+  /** Returns a bound that no value is above. */
+  double highest() {
+    return highest;
   }
 
   @Override
@@ -45,6 +59,8 @@ final class PackedColumn implements Series {
     private final long[] mantissas = new long[CHUNK];
     private final byte[] decimals = new byte[CHUNK];
     private int n;
+    private double lowest = Double.POSITIVE_INFINITY;
+    private double highest = Double.NEGATIVE_INFINITY;
 
     /** Returns the number of rows so far. */
     int size() {
@@ -100,98 +116,110 @@ final class PackedColumn implements Series {
       if (n > 0) {
         seal();
       }
-      return new PackedColumn(done, size);
+      return new PackedColumn(done, size, lowest, highest);
     }
 
     private void seal() {
-      done.add(Packing.of(mantissas, decimals, n));
+      int most = decimals[0];
+      int least = decimals[0];
+      for (int i = 1; i < n; i++) {
+        most = Math.max(most, decimals[i]);
+        least = Math.min(least, decimals[i]);
+      }
+      boolean whole = least != RAW && (least == most || align(most));
+      done.add(whole ? packed(most, least == MISSING) : raw());
       n = 0;
     }
 
-    /** Chooses the smallest chunk that holds some values. */
-    private static final class Packing {
-      static Chunk of(long[] mantissas, byte[] decimals, int n) {
-        int places = 0;
-        int missing = 0;
-        for (int i = 0; i < n; i++) {
-          if (decimals[i] == RAW) {
-            return raw(mantissas, decimals, n);
-          }
-          missing += decimals[i] == MISSING ? 1 : 0;
-          places = Math.max(places, decimals[i]);
-        }
-        if (missing == n) {
-          return new Chunk.Missing();
-        }
-        long low = Long.MAX_VALUE;
-        long high = Long.MIN_VALUE;
-        for (int i = 0; i < n; i++) {
-          if (decimals[i] == MISSING) {
-            continue;
-          }
+    /** Brings all values to one number of decimals; false if one gets too long. */
+    private boolean align(int places) {
+      for (int i = 0; i < n; i++) {
+        if (decimals[i] != MISSING && decimals[i] != places) {
           long scale = PowersOfTen.whole(places - decimals[i]);
           if (Math.abs(mantissas[i]) > EXACT / scale) {
-            return raw(mantissas, decimals, n);
+            return false;
           }
           mantissas[i] *= scale;
           decimals[i] = (byte) places;
+        }
+      }
+      return true;
+    }
+
+    private Chunk packed(int places, boolean gaps) {
+      if (places == MISSING) {
+        return new Chunk.Missing();
+      }
+      long low = Long.MAX_VALUE;
+      long high = Long.MIN_VALUE;
+      for (int i = 0; i < n; i++) {
+        if (!gaps || decimals[i] != MISSING) {
           low = Math.min(low, mantissas[i]);
           high = Math.max(high, mantissas[i]);
         }
-        double divisor = PowersOfTen.of(places);
-        if (missing == 0 && isEven(mantissas, n)) {
-          return new Chunk.Even(mantissas[0], n > 1 ? mantissas[1] - mantissas[0] : 0, divisor);
-        }
-        return offsets(mantissas, decimals, n, low - 1, high - low + 1, divisor);
       }
-
-      private static Chunk offsets(
-          long[] mantissas, byte[] decimals, int n, long base, long most, double divisor) {
-        if (most <= 0xff) {
-          byte[] above = new byte[n];
-          for (int i = 0; i < n; i++) {
-            above[i] = decimals[i] == MISSING ? 0 : (byte) (mantissas[i] - base);
-          }
-          return new Chunk.Bytes(base, above, divisor);
-        }
-        if (most <= 0xffff) {
-          short[] above = new short[n];
-          for (int i = 0; i < n; i++) {
-            above[i] = decimals[i] == MISSING ? 0 : (short) (mantissas[i] - base);
-          }
-          return new Chunk.Shorts(base, above, divisor);
-        }
-        if (most <= 0xffffffffL) {
-          int[] above = new int[n];
-          for (int i = 0; i < n; i++) {
-            above[i] = decimals[i] == MISSING ? 0 : (int) (mantissas[i] - base);
-          }
-          return new Chunk.Ints(base, above, divisor);
-        }
-        return raw(mantissas, decimals, n);
+      double divisor = PowersOfTen.of(places);
+      widen(low / divisor);
+      widen(high / divisor);
+      if (!gaps && isEven()) {
+        return new Chunk.Even(mantissas[0], n > 1 ? mantissas[1] - mantissas[0] : 0, divisor);
       }
+      return offsets(low - 1, high - low + 1, divisor);
+    }
 
-      private static boolean isEven(long[] mantissas, int n) {
-        for (int i = 2; i < n; i++) {
-          if (mantissas[i] - mantissas[i - 1] != mantissas[1] - mantissas[0]) {
-            return false;
-          }
-        }
-        return true;
-      }
-
-      private static Chunk raw(long[] mantissas, byte[] decimals, int n) {
-        double[] values = new double[n];
+    private Chunk offsets(long base, long most, double divisor) {
+      if (most <= 0xff) {
+        byte[] above = new byte[n];
         for (int i = 0; i < n; i++) {
-          values[i] =
-              switch (decimals[i]) {
-                case MISSING -> Double.NaN;
-                case RAW -> Double.longBitsToDouble(mantissas[i]);
-                default -> mantissas[i] / PowersOfTen.of(decimals[i]);
-              };
+          above[i] = decimals[i] == MISSING ? 0 : (byte) (mantissas[i] - base);
         }
-        return new Chunk.Doubles(values);
+        return new Chunk.Bytes(base, above, divisor);
       }
+      if (most <= 0xffff) {
+        short[] above = new short[n];
+        for (int i = 0; i < n; i++) {
+          above[i] = decimals[i] == MISSING ? 0 : (short) (mantissas[i] - base);
+        }
+        return new Chunk.Shorts(base, above, divisor);
+      }
+      if (most <= 0xffffffffL) {
+        int[] above = new int[n];
+        for (int i = 0; i < n; i++) {
+          above[i] = decimals[i] == MISSING ? 0 : (int) (mantissas[i] - base);
+        }
+        return new Chunk.Ints(base, above, divisor);
+      }
+      return raw();
+    }
+
+    private boolean isEven() {
+      for (int i = 2; i < n; i++) {
+        if (mantissas[i] - mantissas[i - 1] != mantissas[1] - mantissas[0]) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private Chunk raw() {
+      double[] values = new double[n];
+      for (int i = 0; i < n; i++) {
+        values[i] =
+            switch (decimals[i]) {
+              case MISSING -> Double.NaN;
+              case RAW -> Double.longBitsToDouble(mantissas[i]);
+              default -> mantissas[i] / PowersOfTen.of(decimals[i]);
+            };
+        if (decimals[i] != MISSING) {
+          widen(values[i]);
+        }
+      }
+      return new Chunk.Doubles(values);
+    }
+
+    private void widen(double value) {
+      lowest = Math.min(lowest, value);
+      highest = Math.max(highest, value);
     }
   }
 }

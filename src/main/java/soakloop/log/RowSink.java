@@ -24,6 +24,8 @@ final class RowSink extends AbstractBaseCsvCallbackHandler<Boolean> {
   private boolean content;
   private boolean surplus;
   private boolean timed;
+  private boolean numbers;
+  private boolean texts;
   private int next;
   private long longRows;
   private long shortRows;
@@ -53,6 +55,8 @@ final class RowSink extends AbstractBaseCsvCallbackHandler<Boolean> {
     content = false;
     surplus = false;
     timed = false;
+    numbers = false;
+    texts = false;
     next = 0;
   }
 
@@ -69,14 +73,18 @@ final class RowSink extends AbstractBaseCsvCallbackHandler<Boolean> {
     if (index == timeColumn) {
       time.cell(text, offset, length);
       timed = true;
-      content |= length > 0 && !isBlank(text, offset, length);
+      content |= !isBlank(text, offset, length);
       return;
     }
     ColumnSink sink = sinks[index];
     if (sink != null) {
-      sink.cell(text, offset, length, line);
+      ColumnSink.Cell cell = sink.cell(text, offset, length, line);
+      numbers |= cell == ColumnSink.Cell.NUMBER;
+      texts |= cell == ColumnSink.Cell.TEXT;
     }
-    content |= length > 0 && (content || !isBlank(text, offset, length));
+    if (!content && length > 0) {
+      content = !isBlank(text, offset, length);
+    }
   }
 
   private static boolean isBlank(char[] text, int offset, int length) {
@@ -116,7 +124,10 @@ final class RowSink extends AbstractBaseCsvCallbackHandler<Boolean> {
     if (!timed) {
       time.missing();
     }
-    if (!content || surplus) {
+    // Without times a row counts for its place: only a blank line and a header again are no rows.
+    boolean counted = timeColumn < 0 && next > 1;
+    boolean headerAgain = timeColumn < 0 && texts && !numbers;
+    if ((!content && !counted) || surplus || headerAgain) {
       for (ColumnSink sink : sinks) {
         if (sink != null) {
           sink.dropLast();

@@ -355,6 +355,6 @@ record TimeAxis(Series time, Optional<Series> rows, List<Remark> remarks) {
 
   /** Returns the file's row (index from 0) of a row of the axis. */
   int row(int i) {
-    return rows.map(r -> (int) r.at(i)).orElse(i);
+    return rows.isPresent() ? (int) rows.get().at(i) : i;
   }
 }
