@@ -8,6 +8,13 @@ import java.util.Optional;
  */
 final class TimeSink {
   private static final int PLACES = 9;
+
+  /** No log is longer, s. */
+  private static final double LONGEST = 1e12;
+
+  /** Seconds whose nanoseconds can be counted. */
+  private static final double CENTURIES = 4e9;
+
   private static final long SECOND = 1_000_000_000L;
   private static final long DAY = 86_400 * SECOND;
 
@@ -64,7 +71,11 @@ final class TimeSink {
     long scaled = mantissa * kind.factor();
     int places = decimals + kind.shift();
     if (!kind.fromFirst()) {
-      values.add(scaled, places);
+      if (Math.abs(scaled / PowersOfTen.of(Math.min(18, places))) > LONGEST) {
+        values.addMissing();
+      } else {
+        values.add(scaled, places);
+      }
       return;
     }
     if (!started) {
@@ -79,6 +90,10 @@ final class TimeSink {
   }
 
   private void wide(double seconds) {
+    if (!(Math.abs(seconds) < CENTURIES)) {
+      values.addMissing();
+      return;
+    }
     if (!started) {
       started = true;
       first = Math.round(seconds * SECOND);
@@ -132,7 +147,7 @@ final class TimeSink {
     if (kind.fromFirst()) {
       wide(seconds);
     } else {
-      values.add(seconds);
+      values.add(Math.abs(seconds) <= LONGEST ? seconds : Double.NaN);
     }
   }
 
