@@ -3,7 +3,6 @@ package soakloop.charge;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.interpolation.BicubicInterpolatingFunction;
-import org.hipparchus.analysis.interpolation.BicubicInterpolator;
 import soakloop.quantity.OutsideRange;
 import soakloop.quantity.PublishedRange;
 import soakloop.quantity.Require;
@@ -13,7 +12,8 @@ import soakloop.quantity.Require;
  *
  * <p>Outside the table the value at its nearest edge is taken and said to be so: a table is never
  * extended. The surface passes through the points with continuous slopes (Hipparchus), and is exact
- * for a plane.
+ * for a plane. The slope at a point is that of the parabola through it and its neighbours, at an
+ * edge that of the straight line to the next point: Hipparchus' own interpolator makes edges level.
  */
 public final class EfficiencyTable {
   private static final String NAME = "blower efficiency table";
@@ -24,9 +24,47 @@ public final class EfficiencyTable {
   private final PublishedRange speeds;
 
   private EfficiencyTable(double[] ratios, double[] speeds, double[][] efficiency) {
-    surface = new BicubicInterpolator().interpolate(ratios, speeds, efficiency);
+    double[][] alongRatio = transposed(slopes(ratios, transposed(efficiency)));
+    double[][] alongSpeed = slopes(speeds, efficiency);
+    double[][] twist = transposed(slopes(ratios, transposed(alongSpeed)));
+    surface =
+        new BicubicInterpolatingFunction(ratios, speeds, efficiency, alongRatio, alongSpeed, twist);
     this.ratios = range("pressure ratio", ratios);
     this.speeds = range("blower speed in rev/s", speeds);
+  }
+
+  /** Slope of each row at each place. */
+  private static double[][] slopes(double[] places, double[][] rows) {
+    int last = places.length - 1;
+    double[][] slopes = new double[rows.length][places.length];
+    for (int r = 0; r < rows.length; r++) {
+      double[] row = rows[r];
+      double before = slope(places, row, 0);
+      slopes[r][0] = before;
+      for (int i = 1; i < last; i++) {
+        double after = slope(places, row, i);
+        double width = places[i + 1] - places[i - 1];
+        slopes[r][i] =
+            (before * (places[i + 1] - places[i]) + after * (places[i] - places[i - 1])) / width;
+        before = after;
+      }
+      slopes[r][last] = before;
+    }
+    return slopes;
+  }
+
+  private static double slope(double[] places, double[] row, int i) {
+    return (row[i + 1] - row[i]) / (places[i + 1] - places[i]);
+  }
+
+  private static double[][] transposed(double[][] rows) {
+    double[][] columns = new double[rows[0].length][rows.length];
+    for (int i = 0; i < rows.length; i++) {
+      for (int j = 0; j < columns.length; j++) {
+        columns[j][i] = rows[i][j];
+      }
+    }
+    return columns;
   }
 
   private static PublishedRange range(String what, double[] places) {

@@ -6,7 +6,7 @@ import soakloop.quantity.Require;
  * Loss factors of fittings on the velocity head in the smaller section.
  *
  * <p>Source: textbook values (Borda and Carnot for the expansion); sharp entry, exit, contraction
- * and elbow from memory. Spread: 20 % for the contraction, a factor of two for bends and elbows.
+ * and elbow from memory. Spread: a third for the contraction, a factor of two for bends and elbows.
  */
 public final class Fittings {
   /** Sharp-edged entry from a tank; from memory, tables give 0.5 to 0.57. */

@@ -42,6 +42,9 @@ public final class FlowSolver {
       return new OperatingPoint.Still(OperatingPoint.Cause.NO_PRESSURE, shut);
     }
     if (excess(drive, resistance, liquid, top) > 0) {
+      if (drive.reach() == Double.POSITIVE_INFINITY) {
+        return new OperatingPoint.Unbraked(drive.rise(top));
+      }
       return new OperatingPoint.PastCurve(top, drive.rise(top), resistance.loss(top, liquid));
     }
     return scan(drive, resistance, liquid, top);

@@ -40,6 +40,18 @@ public sealed interface OperatingPoint {
    */
   record PastCurve(double flow, double pressure, double loss) implements OperatingPoint {}
 
+  /**
+   * Nothing brakes: the drive pushes more than is lost at any flow.
+   *
+   * @param pressure rise left at the greatest flow that was tried, Pa
+   */
+  record Unbraked(double pressure) implements OperatingPoint {
+    @Override
+    public double flow() {
+      return Double.POSITIVE_INFINITY;
+    }
+  }
+
   /** Why nothing flows. */
   enum Cause {
     /** The drive stands still or gives no pressure without flow. */
