@@ -18,6 +18,9 @@ import soakloop.quantity.Require;
  *     0.5 to 1 is common practice
  */
 public record RamAir(double faceArea, double resistance, double pressureCoefficient) {
+  /** Not used by the loss, which goes with the square. */
+  private static final double VISCOSITY = 1.8e-5;
+
   /** Checks the parts. */
   public RamAir {
     Require.positive("face area", faceArea);
@@ -65,9 +68,6 @@ public record RamAir(double faceArea, double resistance, double pressureCoeffici
     Drive drive = new Drive.InSeries(List.of(new Drive.Constant(head + shop), wind.carFan()));
     return FlowSolver.solve(drive, this::loss, new Liquid(density, VISCOSITY));
   }
-
-  /** Not used by the loss, which goes with the square. */
-  private static final double VISCOSITY = 1.8e-5;
 
   private double loss(double flow, Liquid air) {
     double velocity = flow / faceArea;

@@ -94,9 +94,9 @@ final class WaterAndIceChecks implements CheckSuite {
         .add("heat of vaporisation, 25 degC", 2441.7, heat(25), Tolerance.percent(0.2), "kJ/kg")
         .add("heat of vaporisation, 60 degC", 2357.7, heat(60), Tolerance.percent(0.2), "kJ/kg");
     list.from(
-        Kind.COMPUTED_ELSEWHERE,
-        "project estimate for an iced core, 15 to 70 % of the local sensible heat: where the range"
-            + " comes from, 25 degC, 60 %, pressure ratio 2.4, wall 2 degC");
+        Kind.TRADE,
+        "an iced core: 15 to 70 % of the local sensible heat, an estimate without source; here 25"
+            + " degC, 60 %, pressure ratio 2.4, wall 2 degC");
     share(day, 45);
     share(day, 150);
   }
