@@ -8,12 +8,23 @@ import soakloop.quantity.Require;
  * @param absoluteTolerance error allowed in each temperature per step, K
  * @param relativeTolerance the same relative to the temperature in K
  * @param pullSampling time between samples in a pull or a replay, s
- * @param waitSampling time between samples in other phases, s
+ * @param waitSampling time between samples in other phases, s; their first three seconds, in which
+ *     temperatures still turn, are sampled as a pull if that is closer
+ * @param explicit whether Hipparchus' explicit Dormand-Prince 5(4) integrates, as a check
  */
 public record Options(
-    double absoluteTolerance, double relativeTolerance, double pullSampling, double waitSampling) {
+    double absoluteTolerance,
+    double relativeTolerance,
+    double pullSampling,
+    double waitSampling,
+    boolean explicit) {
   /** What runs use if nothing else is said. */
-  public static final Options DEFAULT = new Options(1e-5, 1e-8, 0.1, 0.5);
+  public static final Options DEFAULT = new Options(0.01, 0, 0.1, 1, false);
+
+  /**
+   * What a study's many runs use: the same steps, sampled closely enough for the readings of pulls.
+   */
+  public static final Options STUDY = new Options(0.01, 0, 0.25, 5, false);
 
   /** Checks the parts. */
   public Options {
@@ -30,7 +41,7 @@ public record Options(
    * @param relative of the temperature in K
    */
   public Options withTolerances(double absolute, double relative) {
-    return new Options(absolute, relative, pullSampling, waitSampling);
+    return new Options(absolute, relative, pullSampling, waitSampling, explicit);
   }
 
   /**
@@ -39,6 +50,13 @@ public record Options(
    * @param interval s
    */
   public Options sampledEvery(double interval) {
-    return new Options(absoluteTolerance, relativeTolerance, interval, interval);
+    return new Options(absoluteTolerance, relativeTolerance, interval, interval, explicit);
+  }
+
+  /**
+   * Returns what an explicit integrator, whose steps stability bounds, gives at once for nothing.
+   */
+  public Options explicitly() {
+    return new Options(1e-5, 1e-8, pullSampling, waitSampling, true);
   }
 }

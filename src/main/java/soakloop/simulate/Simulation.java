@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
@@ -17,7 +18,16 @@ import soakloop.simulate.Trace.Event;
 /** Runs a session on a rig. */
 public final class Simulation {
   private static final double MIN_STEP = 1e-9;
-  private static final double MAX_STEP = 30;
+  private static final double MAX_STEP = 60;
+
+  /** First step of a phase, s; shortened if it is too long for the tolerance. */
+  private static final double FIRST_STEP = 0.2;
+
+  /** Longest step along a stated pull, s. */
+  private static final double MAX_PULL_STEP = 1;
+
+  /** Longest step along a log, s: a longer one could step over a blip of the throttle. */
+  private static final double MAX_REPLAY_STEP = 0.25;
 
   /** Samples of a trace at the most: a session of many hours is sampled more thinly. */
   private static final int MOST_SAMPLES = 100_000;
@@ -28,6 +38,7 @@ public final class Simulation {
   private final Recorder recorder;
   private final List<Event> events = new ArrayList<>();
   private final List<Trace.Span> spans = new ArrayList<>();
+  private Optional<RosenbrockStep> step = Optional.empty();
   private long evaluations;
 
   private Simulation(Setup setup, Options options) {
@@ -100,10 +111,13 @@ public final class Simulation {
     double[] y;
     try {
       model.startPhase(phase, start, from);
+      if (step.isEmpty() && !options.explicit()) {
+        step = Optional.of(new RosenbrockStep(model, start, from));
+      }
       resumeThermostat(start, from);
       noteLimit(phase, start, from);
       ODEIntegrator integrator = integrator(phase);
-      recorder.startPhase(start, sampling(phase), from);
+      recorder.startPhase(start, sampling(phase), options.pullSampling(), from);
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
       evaluations += integrator.getEvaluations();
     } catch (MathRuntimeException | IllegalArgumentException e) {
@@ -125,6 +139,38 @@ public final class Simulation {
   }
 
   private ODEIntegrator integrator(Phase phase) {
+    double longest = longestStep(phase.drive());
+    ODEIntegrator integrator =
+        options.explicit() ? explicit(phase, longest) : linearlyImplicit(longest);
+    integrator.addStepHandler(recorder);
+    if (!(phase.drive() instanceof Drive.EngineOff)) {
+      addLimit(integrator);
+    }
+    addThermostat(integrator);
+    return integrator;
+  }
+
+  private static double longestStep(Drive drive) {
+    if (drive instanceof Drive.Replay) {
+      return MAX_REPLAY_STEP;
+    }
+    return drive instanceof Drive.FullLoad ? MAX_PULL_STEP : MAX_STEP;
+  }
+
+  private ODEIntegrator linearlyImplicit(double longest) {
+    RosenbrockIntegrator integrator =
+        new RosenbrockIntegrator(
+            model,
+            step.orElseThrow(),
+            MIN_STEP,
+            longest,
+            options.absoluteTolerance(),
+            options.relativeTolerance());
+    integrator.setInitialStepSize(FIRST_STEP);
+    return integrator;
+  }
+
+  private ODEIntegrator explicit(Phase phase, double longest) {
     double[] absolute = new double[model.getDimension()];
     double[] relative = new double[model.getDimension()];
     Arrays.fill(absolute, options.absoluteTolerance());
@@ -134,13 +180,8 @@ public final class Simulation {
       relative[model.ledger().first() + i] = 0;
     }
     DormandPrince54Integrator integrator =
-        new DormandPrince54Integrator(MIN_STEP, MAX_STEP, absolute, relative);
+        new DormandPrince54Integrator(MIN_STEP, longest, absolute, relative);
     integrator.setInitialStepSize(Math.min(1e-5, phase.duration() / 2));
-    integrator.addStepHandler(recorder);
-    if (!(phase.drive() instanceof Drive.EngineOff)) {
-      addLimit(integrator);
-    }
-    addThermostat(integrator);
     return integrator;
   }
 
