@@ -119,8 +119,8 @@ final class Explanation {
     if (column.signal().isEmpty()) {
       return "not read" + (remark.isEmpty() ? "" : ": " + remark);
     }
-    String what =
-        column.signal().get().key() + (column.unit().isEmpty() ? "" : " in " + column.unit());
+    String unit = column.unit();
+    String what = column.signal().get().key() + (unit.isEmpty() ? "" : " in " + unit);
     return switch (column.confidence()) {
       case SURE -> what;
       case LIKELY -> what + ", likely: " + remark;

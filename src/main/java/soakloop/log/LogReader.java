@@ -76,7 +76,7 @@ public final class LogReader {
 
   private Optional<TimeColumn> timeColumn(Layout layout, Dialect dialect, ChosenColumns chosen)
       throws LogException {
-    TimeColumn.Finder finder = new TimeColumn.Finder(layout, dialect.style());
+    TimeColumnFinder finder = new TimeColumnFinder(layout, dialect.style());
     Integer index = chosen.indices().get(Signal.TIME);
     Optional<TimeColumn> found =
         index == null

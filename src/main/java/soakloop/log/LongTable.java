@@ -56,7 +56,7 @@ final class LongTable {
     if (name < 0 || value < 0 || layout.headers().size() > 8) {
       return Optional.empty();
     }
-    return new TimeColumn.Finder(layout, dialect.style())
+    return new TimeColumnFinder(layout, dialect.style())
         .find()
         .map(t -> new LongTable(text, dialect, layout, t, name, value, find(layout, UNITS)));
   }

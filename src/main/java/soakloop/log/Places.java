@@ -28,8 +28,8 @@ final class Places {
 
   /** Takes what was found of a column. */
   interface Taker {
-    /** A signal, or nothing, and the reason. */
-    void take(int column, @Nullable Signal signal, String reason);
+    /** A signal, or nothing, the reason and how sure it is. */
+    void take(int column, @Nullable Signal signal, String reason, Confidence confidence);
   }
 
   Places(TimeAxis axis, Sweeps sweeps, Taker taker) {
@@ -79,13 +79,19 @@ final class Places {
     }
     String said = String.format(Locale.ROOT, "it rises by %.0f K as the engine speeds up, ", rise);
     if (rise >= JUMPS) {
-      take(i, Signal.CORE_AIR_IN, said + "as air before the core does", taken);
+      take(i, Signal.CORE_AIR_IN, said + "as air before the core does", taken, bySweeps());
     } else if (rise >= RISES && rise < JUMPS / 2) {
-      take(i, Signal.CHARGE_TEMPERATURE, said + "as the charge after the core does", taken);
+      take(
+          i,
+          Signal.CHARGE_TEMPERATURE,
+          said + "as the charge after the core does",
+          taken,
+          bySweeps());
     } else if (rise <= STAYS && meaning.signals().contains(Signal.INLET_AIR)) {
-      take(i, Signal.INLET_AIR, said + "as only inlet air does", taken);
+      take(i, Signal.INLET_AIR, said + "as only inlet air does", taken, bySweeps());
     } else {
-      taker.take(i, null, meaning.why() + ": " + said + "which settles nothing");
+      taker.take(
+          i, null, meaning.why() + ": " + said + "which settles nothing", Confidence.GUESSED);
     }
   }
 
@@ -93,9 +99,13 @@ final class Places {
     Stats stats = Stats.of(values);
     String said = String.format(Locale.ROOT, "it stands at %.0f degC, ", stats.middle() - 273.15);
     if (stats.middle() > WARM_ENGINE && stats.middle() < TOO_HOT) {
-      take(i, Signal.ENGINE_COOLANT, said + "as a warm engine's does", taken);
+      take(i, Signal.ENGINE_COOLANT, said + "as a warm engine's does", taken, Confidence.LIKELY);
     } else if (stats.count() > 0 && stats.high() < HOT_LOOP) {
-      taker.take(i, null, said + "so it may be the loop's, but does not say where in it");
+      taker.take(
+          i,
+          null,
+          said + "so it may be the loop's, but does not say where in it",
+          Confidence.GUESSED);
     }
   }
 
@@ -114,22 +124,27 @@ final class Places {
     double warmer = sweeps.difference(leaving, entering);
     if (warmer > APART) {
       String reason = "it is where coolant leaves warmer than it enters in a pull: the core";
-      take(in, Signal.CORE_COOLANT_IN, reason, taken);
-      take(out, Signal.CORE_COOLANT_OUT, reason, taken);
+      take(in, Signal.CORE_COOLANT_IN, reason, taken, bySweeps());
+      take(out, Signal.CORE_COOLANT_OUT, reason, taken, bySweeps());
     } else if (warmer < -APART) {
       String reason =
           "coolant leaves colder than it enters in a pull: in and out are the heat exchanger's";
-      take(in, Signal.CORE_COOLANT_OUT, reason, taken);
-      take(out, Signal.CORE_COOLANT_IN, reason, taken);
+      take(in, Signal.CORE_COOLANT_OUT, reason, taken, bySweeps());
+      take(out, Signal.CORE_COOLANT_IN, reason, taken, bySweeps());
     }
   }
 
-  private void take(int i, Signal signal, String reason, Set<Signal> taken) {
+  /** What one sweep tells could be chance. */
+  private Confidence bySweeps() {
+    return sweeps.spans().size() > 1 ? Confidence.LIKELY : Confidence.GUESSED;
+  }
+
+  private void take(int i, Signal signal, String reason, Set<Signal> taken, Confidence confidence) {
     if (taken.contains(signal)) {
-      taker.take(i, null, reason + ", but another column is taken for " + signal.key());
+      taker.take(i, null, reason + ", but another column is taken for " + signal.key(), confidence);
     } else {
       taken.add(signal);
-      taker.take(i, signal, reason);
+      taker.take(i, signal, reason, confidence);
     }
   }
 }

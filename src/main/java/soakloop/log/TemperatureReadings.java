@@ -106,7 +106,7 @@ final class TemperatureReadings {
     }
   }
 
-  private void take(int i, @Nullable Signal signal, String reason) {
+  private void take(int i, @Nullable Signal signal, String reason, Confidence confidence) {
     if (signal == null) {
       work.remark(i, reason + "; name it in the scenario to use it");
       return;
@@ -116,6 +116,6 @@ final class TemperatureReadings {
             .map(Dimension.TEMPERATURE::require)
             .or(() -> fileUnit)
             .orElse(Dimension.TEMPERATURE.si());
-    work.put(new Reading(i, signal, unit, Confidence.LIKELY, reason));
+    work.put(new Reading(i, signal, unit, confidence, reason));
   }
 }

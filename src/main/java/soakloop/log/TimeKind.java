@@ -14,7 +14,7 @@ import soakloop.quantity.Unit;
  */
 record TimeKind(boolean clock, long factor, int shift, boolean fromFirst, String said) {
   /** Clock times, with or without a date. */
-  static final TimeKind CLOCK = new TimeKind(true, 1, 0, true, "clock time");
+  static final TimeKind CLOCK = new TimeKind(true, 1, 0, true, "clock times");
 
   static final TimeKind SECONDS = new TimeKind(false, 1, 0, false, "s");
   static final TimeKind MILLISECONDS = new TimeKind(false, 1, 3, false, "ms");

@@ -34,7 +34,8 @@ final class UnitGuess {
     String reason =
         c.like().isEmpty()
             ? ""
-            : String.format(Locale.ROOT, "no unit said: up to %.4g, so %s", stats.high(), c.like());
+            : String.format(
+                Locale.ROOT, "no unit said: up to %s, so %s", shown(stats.high()), c.like());
     Confidence confidence = c.like().isEmpty() ? Confidence.SURE : Confidence.LIKELY;
     return Optional.of(new Reading(index, signal, c.unit(), confidence, reason));
   }
@@ -80,6 +81,13 @@ final class UnitGuess {
       default -> {}
     }
     return all;
+  }
+
+  private static String shown(double value) {
+    return java.math.BigDecimal.valueOf(value)
+        .round(new java.math.MathContext(4))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static Candidate of(Dimension d, String symbol, double low, double high, String like) {
