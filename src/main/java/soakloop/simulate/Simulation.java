@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.hipparchus.exception.LocalizedCoreFormats;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
@@ -107,6 +108,10 @@ public final class Simulation {
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
       evaluations += integrator.getEvaluations();
     } catch (MathRuntimeException | IllegalArgumentException e) {
+      if (e instanceof MathRuntimeException math
+          && math.getSpecifier() == LocalizedCoreFormats.MAX_COUNT_EXCEEDED) {
+        throw tooMuchWork(phase, start);
+      }
       // The second comes from fluid properties asked for at impossible temperatures.
       throw SimulationException.unfinished(
           String.format(
@@ -124,6 +129,16 @@ public final class Simulation {
     return y;
   }
 
+  private SimulationException tooMuchWork(Phase phase, double start) {
+    return SimulationException.unfinished(
+        String.format(
+            Locale.ROOT,
+            "%s (from %.1f s): given up, this would take too long to compute: %s",
+            phase.name(),
+            start,
+            Pace.of(setup.rig().loop(), model.getDimension())));
+  }
+
   private ODEIntegrator integrator(Phase phase) {
     double[] absolute = new double[model.getDimension()];
     double[] relative = new double[model.getDimension()];
@@ -136,6 +151,8 @@ public final class Simulation {
     DormandPrince54Integrator integrator =
         new DormandPrince54Integrator(MIN_STEP, MAX_STEP, absolute, relative);
     integrator.setInitialStepSize(Math.min(1e-5, phase.duration() / 2));
+    double left = options.mostWork() / model.getDimension() - evaluations;
+    integrator.setMaxEvaluations((int) Math.max(0, Math.min(left, Integer.MAX_VALUE)));
     integrator.addStepHandler(recorder);
     if (!(phase.drive() instanceof Drive.EngineOff)) {
       addLimit(integrator);
