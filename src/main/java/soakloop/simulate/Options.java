@@ -8,7 +8,9 @@ import soakloop.quantity.Require;
  * @param absoluteTolerance error allowed in each temperature per step, K
  * @param relativeTolerance the same relative to the temperature in K
  * @param pullSampling time between samples in a pull or a replay, s
- * @param waitSampling time between samples in other phases, s
+ * @param waitSampling time between samples in other phases, s; their first three seconds, in which
+ *     temperatures still turn, are sampled as a pull if that is closer
+ * @param explicit whether Hipparchus' explicit Dormand-Prince 5(4) integrates, as a check
  * @param mostWork work after which a run gives up: evaluations of the model times its states
  */
 public record Options(
@@ -16,12 +18,13 @@ public record Options(
     double relativeTolerance,
     double pullSampling,
     double waitSampling,
+    boolean explicit,
     double mostWork) {
-  /** Some minutes of computing; a usual session takes less than 1e6. */
+  /** Some minutes of computing; a usual session takes 1e5. */
   private static final double MOST_WORK = 1e10;
 
   /** What runs use if nothing else is said. */
-  public static final Options DEFAULT = new Options(1e-5, 1e-8, 0.1, 0.5, MOST_WORK);
+  public static final Options DEFAULT = new Options(0.01, 0, 0.1, 1, false, MOST_WORK);
 
   /** Checks the parts. */
   public Options {
@@ -39,7 +42,7 @@ public record Options(
    * @param relative of the temperature in K
    */
   public Options withTolerances(double absolute, double relative) {
-    return new Options(absolute, relative, pullSampling, waitSampling, mostWork);
+    return new Options(absolute, relative, pullSampling, waitSampling, explicit, mostWork);
   }
 
   /**
@@ -48,7 +51,15 @@ public record Options(
    * @param interval s
    */
   public Options sampledEvery(double interval) {
-    return new Options(absoluteTolerance, relativeTolerance, interval, interval, mostWork);
+    return new Options(
+        absoluteTolerance, relativeTolerance, interval, interval, explicit, mostWork);
+  }
+
+  /**
+   * Returns what an explicit integrator, whose steps stability bounds, gives at once for nothing.
+   */
+  public Options explicitly() {
+    return new Options(1e-5, 1e-8, pullSampling, waitSampling, true, mostWork);
   }
 
   /**
@@ -57,6 +68,7 @@ public record Options(
    * @param work evaluations of the model times its states
    */
   public Options withMostWork(double work) {
-    return new Options(absoluteTolerance, relativeTolerance, pullSampling, waitSampling, work);
+    return new Options(
+        absoluteTolerance, relativeTolerance, pullSampling, waitSampling, explicit, work);
   }
 }

@@ -17,6 +17,8 @@ final class RandomValue {
   /** Share of values that are an end of the range. */
   private static final double ENDS = 0.08;
 
+  private static final double COUNT_ENDS = 0.03;
+
   private static final double SPREADS = 0.15;
 
   /** A range that spans more than this is drawn over its logarithm. */
@@ -56,13 +58,15 @@ final class RandomValue {
     };
   }
 
-  /** Returns a count up to a number. */
+  /** Returns a count up to a number; large ones, which take long, are seldom. */
   int count(KeySpec spec, int most) {
-    double low = low(spec);
+    int low = (int) low(spec);
     int high = Math.min(most, (int) high(spec));
-    return draw.chance(ENDS)
-        ? (int) (draw.chance(0.5) ? low : high)
-        : (int) Math.rint(low + Math.expm1(draw.between(0, Math.log1p(high - low))));
+    if (draw.chance(COUNT_ENDS)) {
+      return draw.chance(0.5) ? low : high;
+    }
+    double reached = 1 + reach * (high - low);
+    return low + (int) Math.floor(draw.across(1, 1 + reached)) - 1;
   }
 
   /** Returns a quantity from a part of the key's range, SI. */

@@ -3,9 +3,9 @@ package soakloop.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import soakloop.scenario.Scenario;
@@ -13,7 +13,7 @@ import soakloop.scenario.ScenarioReader;
 import soakloop.simulate.Options;
 import soakloop.simulate.SimulationException;
 
-/** A run that would go on for hours gives up and says what sets its pace. */
+/** A run that would go on for hours gives up and says why. */
 @Tag("analytic")
 class TooMuchWorkTest {
   private static final String TEXT =
@@ -41,26 +41,26 @@ class TooMuchWorkTest {
     return String.valueOf(e.getMessage());
   }
 
-  /** 0.05 L in 8 passes of 64 cells is 0.1 mL a cell, at 6.7 L/s: 0.015 ms. */
   @Test
-  void milligramsOfCoolantInACellAreNamed() throws Exception {
+  void saysHowLargeTheModelIs() throws Exception {
     Scenario scenario = ScenarioReader.parse("fine", TEXT, Path.of(""));
     assertEquals(
-        "idle (from 0.0 s): given up, this would take too long to compute: coolant crosses a cell of"
-            + " `core` in 0.015 ms, and no step can be much longer; give it fewer cells or more"
-            + " coolant, or make the session shorter",
-        said(scenario, 1e6));
+        "idle (from 0.0 s): given up, this would take too long to compute with N states; give the loop"
+            + " fewer cells or layers, or make the session shorter",
+        said(scenario, 1e5).replaceAll("\\d+ states", "N states"));
   }
 
+  /** 64 x 64 cells in each of 8 passes, each with coolant and wall, are 65,536. */
   @Test
-  void otherwiseTheStatesAreCounted() throws Exception {
+  void tooManyCellsAreRefused() throws Exception {
     Scenario scenario =
         ScenarioReader.parse("fine", TEXT, Path.of(""))
-            .with(Map.of("pump.flow", "0.5 L/min", "core.coolant", "5 L", "pump.coolant", "2 L"));
-    String said = said(scenario, 1e6);
+            .with("core.passes", "{count: 8, arranged: face}")
+            .with("core.cells", "{along: 64, depth: 64}");
+    SimulationException e = assertThrows(SimulationException.class, () -> Run.of(scenario));
+    assertTrue(e.isInputWrong());
     assertEquals(
-        "idle (from 0.0 s): given up, this would take too long to compute: the model has N states"
-            + " for this session; give it fewer cells or layers, or make the session shorter",
-        said.replaceAll("\\d+ states", "N states"));
+        "loop: its cells and layers make 65N states; allowed: 20000; give exchangers and hoses fewer",
+        String.valueOf(e.getMessage()).replaceAll("65\\d{3}", "65N"));
   }
 }
