@@ -26,6 +26,11 @@ public record Options(
   /** What runs use if nothing else is said. */
   public static final Options DEFAULT = new Options(0.01, 0, 0.1, 1, false, MOST_WORK);
 
+  /**
+   * What a study's many runs use: the same steps, sampled closely enough for the readings of pulls.
+   */
+  public static final Options STUDY = new Options(0.01, 0, 0.25, 5, false);
+
   /** Checks the parts. */
   public Options {
     Require.positive("absolute tolerance", absoluteTolerance);

@@ -21,6 +21,9 @@ public final class Simulation {
   private static final double MIN_STEP = 1e-9;
   private static final double MAX_STEP = 60;
 
+  /** First step of a phase, s; shortened if it is too long for the tolerance. */
+  private static final double FIRST_STEP = 0.2;
+
   /** Longest step along a stated pull, s. */
   private static final double MAX_PULL_STEP = 1;
 
@@ -190,13 +193,16 @@ public final class Simulation {
   }
 
   private ODEIntegrator linearlyImplicit(double longest) {
-    return new RosenbrockIntegrator(
-        model,
-        step.orElseThrow(),
-        MIN_STEP,
-        longest,
-        options.absoluteTolerance(),
-        options.relativeTolerance());
+    RosenbrockIntegrator integrator =
+        new RosenbrockIntegrator(
+            model,
+            step.orElseThrow(),
+            MIN_STEP,
+            longest,
+            options.absoluteTolerance(),
+            options.relativeTolerance());
+    integrator.setInitialStepSize(FIRST_STEP);
+    return integrator;
   }
 
   private ODEIntegrator explicit(Phase phase, double longest) {
