@@ -1,0 +1,195 @@
+package soakloop.reading;
+
+import java.util.Optional;
+
+/**
+ * Finds where a steady climb of engine speed begins and ends.
+ *
+ * <p>From a stretch that is surely in it, it is followed both ways for as long as the next updates
+ * lie on the smooth continuation of the last two seconds. A single bad update, or a wobble of under
+ * a third of a second, does not end it. Where the updates are dense enough, {@link Kink} then
+ * places both ends between updates.
+ */
+final class SweepEdges {
+  /** How far ahead an update may be that shows that the climb goes on, s. */
+  private static final double AHEAD = 0.3;
+
+  /** How much of the climb its continuation is drawn from, s. */
+  private static final double MEMORY = 2;
+
+  private static final int FEWEST = 3;
+  private static final int FEWEST_REMEMBERED = 6;
+  private static final int FEWEST_FOR_PARABOLA = 8;
+
+  private final Updates raw;
+  private final Updates speed;
+  private final double noise;
+  private final double quantum;
+
+  /**
+   * A climb.
+   *
+   * @param start s
+   * @param end s
+   * @param from its speed at the start, by a line through its first part, rev/s
+   * @param to its speed at the end, rev/s
+   */
+  record Edges(double start, double end, double from, double to) {
+    double rate() {
+      return (to - from) / (end - start);
+    }
+
+    double duration() {
+      return end - start;
+    }
+  }
+
+  /**
+   * Prepares.
+   *
+   * @param raw engine speed
+   * @param noise standard deviation of one update
+   * @param quantum smallest step
+   */
+  SweepEdges(Updates raw, double noise, double quantum) {
+    this.raw = raw;
+    this.quantum = quantum;
+    int together = together(raw, noise);
+    this.speed = together == 1 ? raw : averaged(raw, together);
+    this.noise = noise / Math.sqrt(together);
+  }
+
+  /**
+   * Updates averaged to follow a noisy signal: as many as make its noise small beside what a usual
+   * pull (300 rpm a second) climbs in 0.1 s, but no more than 0.3 s of them.
+   */
+  private static int together(Updates raw, double noise) {
+    double wanted = Math.pow(4 * noise / (30.0 / 60), 2);
+    return (int) Math.max(1, Math.min(Math.ceil(wanted), Math.floor(AHEAD / raw.spacing())));
+  }
+
+  private static Updates averaged(Updates raw, int together) {
+    int n = raw.size() / together;
+    double[] time = new double[n];
+    double[] value = new double[n];
+    for (int i = 0; i < n; i++) {
+      for (int k = i * together; k < (i + 1) * together; k++) {
+        time[i] += raw.time(k) / together;
+        value[i] += raw.value(k) / together;
+      }
+    }
+    return Updates.of(time, value);
+  }
+
+  /**
+   * Finds the ends of the climb around a stretch.
+   *
+   * @param seedFrom start of the stretch, s
+   * @param seedTo its end, s
+   * @param notBefore s
+   * @param notAfter s
+   * @return empty if the stretch has too few updates
+   */
+  Optional<Edges> around(double seedFrom, double seedTo, double notBefore, double notAfter) {
+    int low = speed.from(seedFrom);
+    int high = speed.from(seedTo);
+    while (high >= speed.size() || (high > low && speed.time(high) > seedTo)) {
+      high--;
+    }
+    while (high - low + 1 < FEWEST) {
+      boolean down = low > 0 && speed.time(low - 1) >= notBefore;
+      boolean up = high + 1 < speed.size() && speed.time(high + 1) <= notAfter;
+      if (!down && !up) {
+        return Optional.empty();
+      }
+      low -= down ? 1 : 0;
+      high += up ? 1 : 0;
+    }
+    high = follow(low, high, 1, notAfter);
+    low = follow(low, high, -1, notBefore);
+    return Optional.of(placed(low, high, notBefore, notAfter));
+  }
+
+  /** Follows the climb; returns the index of its outermost update. */
+  private int follow(int low, int high, int way, double limit) {
+    int inner = way > 0 ? low : high;
+    int outer = way > 0 ? high : low;
+    while (true) {
+      int next = onward(inner, outer, way, limit);
+      if (next == outer) {
+        return outer;
+      }
+      outer = next;
+    }
+  }
+
+  private int onward(int inner, int outer, int way, double limit) {
+    Optional<LeastSquares.Fit> fit = continuation(inner, outer, way);
+    if (fit.isEmpty()) {
+      return outer;
+    }
+    double edge = speed.time(outer);
+    double tolerance = tolerance(inner, outer);
+    for (int i = outer + way; i >= 0 && i < speed.size(); i += way) {
+      double away = way * (speed.time(i) - edge);
+      boolean near = away <= AHEAD || Math.abs(i - outer) <= 1;
+      boolean within = way * (limit - speed.time(i)) >= -1e-9;
+      if (!near || !within || away > Math.max(1, 5 * speed.spacing())) {
+        return outer;
+      }
+      double expected = fit.get().at(speed.time(i) - edge);
+      if (Math.abs(speed.value(i) - expected) <= tolerance) {
+        return i;
+      }
+    }
+    return outer;
+  }
+
+  private Optional<LeastSquares.Fit> continuation(int inner, int outer, int way) {
+    int back = outer;
+    while (back != inner
+        && (Math.abs(speed.time(back) - speed.time(outer)) < MEMORY
+            || Math.abs(back - outer) + 1 < FEWEST_REMEMBERED)) {
+      back -= way;
+    }
+    Updates last = speed.part(Math.min(back, outer), Math.max(back, outer) + 1);
+    int degree = last.size() >= FEWEST_FOR_PARABOLA ? 2 : 1;
+    return LeastSquares.fit(last, LeastSquares.powers(speed.time(outer), degree));
+  }
+
+  /**
+   * How far an update may lie off: four standard deviations, but never so far that half a second of
+   * standing still would pass.
+   */
+  private double tolerance(int inner, int outer) {
+    double rate =
+        Math.abs(
+            (speed.value(outer) - speed.value(inner)) / (speed.time(outer) - speed.time(inner)));
+    double most = 0.35 * rate * Math.max(speed.spacing(), 0.5);
+    double least = Math.max(10.0 / 60, 1.5 * quantum);
+    return Math.max(least, Math.min(most, 4 * noise));
+  }
+
+  private Edges placed(int low, int high, double notBefore, double notAfter) {
+    double half = speed.spacing() / 2;
+    double first = Math.max(notBefore, speed.time(low) - (speed == raw ? 0 : half));
+    double last = speed.time(high) + half;
+    double middle = (first + last) / 2;
+    double after = Math.min(Math.min(middle, first + 1.5), last);
+    double start = Kink.find(raw, first, Math.max(notBefore - 1, first - 1), after).orElse(first);
+    double before = Math.max(middle, last - 1.5);
+    double end = Kink.find(raw, last, before, Math.min(notAfter + 0.4, last + 0.6)).orElse(last);
+    return new Edges(start, end, level(start, start, middle), level(end, middle, end));
+  }
+
+  /** The speed at a moment by a line through the second beside it. */
+  private double level(double moment, double from, double to) {
+    double low = Math.max(from, moment - 1);
+    double high = Math.min(to, moment + 1);
+    Updates beside = raw.between(low, high);
+    int degree = beside.size() >= FEWEST_FOR_PARABOLA ? 2 : 1;
+    return LeastSquares.fit(beside, LeastSquares.powers(moment, degree))
+        .map(fit -> fit.factor(0))
+        .orElseGet(() -> raw.near(moment, Double.POSITIVE_INFINITY));
+  }
+}
