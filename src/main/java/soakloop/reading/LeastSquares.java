@@ -38,6 +38,19 @@ final class LeastSquares {
       return sum;
     }
 
+    /** Variance of that sum over the variance of one value. */
+    double shapeAt(double distance) {
+      double sum = 0;
+      for (int i = factors.length - 1; i >= 0; i--) {
+        double row = 0;
+        for (int j = factors.length - 1; j >= 0; j--) {
+          row = row * distance + shape[i][j];
+        }
+        sum = sum * distance + row;
+      }
+      return sum;
+    }
+
     /** Covariance of two factors over the variance of one value. */
     double shape(int one, int other) {
       return shape[one][other];

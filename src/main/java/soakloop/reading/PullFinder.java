@@ -35,6 +35,12 @@ final class PullFinder {
   /** Spans under full load that are a pull where there is no speed at all, s. */
   private static final double LEAST_LOADED = 2;
 
+  /** Time between updates of a throttle that places ends better than engine speed does, s. */
+  private static final double QUICK_THROTTLE = 0.3;
+
+  /** How far apart throttle and engine speed tell of one and the same event, s. */
+  private static final double SAME_EVENT = 0.6;
+
   private final Channels channels;
   private final Updates speed;
   private final boolean standIn;
@@ -143,16 +149,18 @@ final class PullFinder {
     return speed.time(leg.high());
   }
 
-  /** Where the throttle is logged much more often than engine speed, it places both ends. */
+  /**
+   * Where the throttle is logged quickly and opens or shuts near an end, it is the sharper clock of
+   * the same event. Where a dyno holds the speed at first, the climb begins later.
+   */
   private SweepEdges.Edges byThrottle(SweepEdges.Edges found, Load.Loaded span) {
-    double spacing = speed.spacing();
-    if (load.promptSpacing().orElse(Double.POSITIVE_INFINITY) > 0.5 * spacing || spacing < 0.3) {
+    double spacing = load.promptSpacing().orElse(Double.POSITIVE_INFINITY);
+    if (spacing > Math.max(QUICK_THROTTLE, speed.spacing() / 2)) {
       return found;
     }
-    boolean near = Math.abs(span.from() - found.start()) <= 1.5 * spacing;
-    double start = near ? span.from() : found.start();
-    boolean nearEnd = Math.abs(span.to() - found.end()) <= 1.5 * spacing;
-    double end = nearEnd ? span.to() : found.end();
+    double same = Math.max(SAME_EVENT, 1.5 * speed.spacing());
+    double start = Math.abs(span.from() - found.start()) <= same ? span.from() : found.start();
+    double end = Math.abs(span.to() - found.end()) <= same ? span.to() : found.end();
     double rate = found.rate();
     return new SweepEdges.Edges(
         start,

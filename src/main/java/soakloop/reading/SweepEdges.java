@@ -129,16 +129,16 @@ final class SweepEdges {
       return outer;
     }
     double edge = speed.time(outer);
-    double tolerance = tolerance(inner, outer);
     for (int i = outer + way; i >= 0 && i < speed.size(); i += way) {
       double away = way * (speed.time(i) - edge);
-      boolean near = away <= AHEAD || Math.abs(i - outer) <= 1;
+      boolean near = away <= AHEAD || Math.abs(i - outer) <= 2;
       boolean within = way * (limit - speed.time(i)) >= -1e-9;
       if (!near || !within || away > Math.max(1, 5 * speed.spacing())) {
         return outer;
       }
-      double expected = fit.get().at(speed.time(i) - edge);
-      if (Math.abs(speed.value(i) - expected) <= tolerance) {
+      double distance = speed.time(i) - edge;
+      double tolerance = tolerance(inner, outer, Math.sqrt(1 + fit.get().shapeAt(distance)));
+      if (Math.abs(speed.value(i) - fit.get().at(distance)) <= tolerance) {
         return i;
       }
     }
@@ -160,14 +160,16 @@ final class SweepEdges {
   /**
    * How far an update may lie off: four standard deviations, but never so far that half a second of
    * standing still would pass.
+   *
+   * @param widened standard deviation of what is left of an update over its own noise
    */
-  private double tolerance(int inner, int outer) {
+  private double tolerance(int inner, int outer, double widened) {
     double rate =
         Math.abs(
             (speed.value(outer) - speed.value(inner)) / (speed.time(outer) - speed.time(inner)));
     double most = 0.35 * rate * Math.max(speed.spacing(), 0.5);
     double least = Math.max(10.0 / 60, 1.5 * quantum);
-    return Math.max(least, Math.min(most, 4 * noise));
+    return Math.max(least, Math.min(most, 4 * noise * widened));
   }
 
   private Edges placed(int low, int high, double notBefore, double notAfter) {
@@ -179,17 +181,17 @@ final class SweepEdges {
     double start = Kink.find(raw, first, Math.max(notBefore - 1, first - 1), after).orElse(first);
     double before = Math.max(middle, last - 1.5);
     double end = Kink.find(raw, last, before, Math.min(notAfter + 0.4, last + 0.6)).orElse(last);
-    return new Edges(start, end, level(start, start, middle), level(end, middle, end));
+    Updates climb = speed.part(low, high + 1);
+    return new Edges(start, end, level(climb, start), level(climb, end));
   }
 
-  /** The speed at a moment by a line through the second beside it. */
-  private double level(double moment, double from, double to) {
-    double low = Math.max(from, moment - 1);
-    double high = Math.min(to, moment + 1);
-    Updates beside = raw.between(low, high);
+  /** The climb's speed at a moment by a line or parabola through its updates nearest to it. */
+  private static double level(Updates climb, double moment) {
+    double reach = Math.max(1.2, 3.5 * climb.spacing());
+    Updates beside = climb.between(moment - reach, moment + reach);
     int degree = beside.size() >= FEWEST_FOR_PARABOLA ? 2 : 1;
     return LeastSquares.fit(beside, LeastSquares.powers(moment, degree))
         .map(fit -> fit.factor(0))
-        .orElseGet(() -> raw.near(moment, Double.POSITIVE_INFINITY));
+        .orElseGet(() -> climb.near(moment, Double.POSITIVE_INFINITY));
   }
 }

@@ -177,6 +177,10 @@ final class InventedSessions {
             dynoDay(4, 60),
             new Recorder(0.05, 15, ALL).with(ENGINE_SPEED, 20.0 / 60, 1.0 / 60)),
         session(
+            "engine speed alone, with noise of 8 rpm",
+            dynoDay(4, 60),
+            new Recorder(0.1, 25, ENGINE_SPEED).with(ENGINE_SPEED, 8.0 / 60, 1.0 / 60)),
+        session(
             "coarse steps: 25 rpm, 1 K, 5 kPa",
             dynoDay(4, 60),
             new Recorder(0.1, 16, ALL)
