@@ -23,6 +23,9 @@ final class AirCheck {
   /** How long after a lift a reading may be a dip, s. */
   static final double LIFT = 15;
 
+  /** How soon a dip is over, s; metal that warms idling air takes longer. */
+  private static final double RETURN = 8;
+
   /** How far a dip lies under everything that could cool the air, or under what follows, K. */
   private static final double DIP = 1.5;
 
@@ -46,8 +49,9 @@ final class AirCheck {
     for (Load.Loaded stop : stops(channels)) {
       check.soak(stop, findings);
     }
-    for (Pull pull : pulls) {
-      check.dip(pull, findings);
+    for (int i = 0; i < pulls.size(); i++) {
+      double next = i + 1 < pulls.size() ? pulls.get(i + 1).start() : Double.POSITIVE_INFINITY;
+      check.dip(pulls.get(i), Math.min(next, nextStop(channels, pulls.get(i).end())), findings);
     }
     return findings;
   }
@@ -96,8 +100,16 @@ final class AirCheck {
                 + " s after are not taken as charge temperature."));
   }
 
-  private void dip(Pull pull, List<Finding> findings) {
-    Updates after = charge.between(pull.end(), pull.end() + LIFT);
+  private static double nextStop(Channels channels, double after) {
+    return stops(channels).stream()
+        .mapToDouble(Load.Loaded::from)
+        .filter(from -> from > after)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private void dip(Pull pull, double horizon, List<Finding> findings) {
+    Updates after = charge.between(pull.end(), Math.min(horizon, pull.end() + LIFT));
     if (after.size() < 3) {
       return;
     }
@@ -115,14 +127,14 @@ final class AirCheck {
             .filter(Double::isFinite)
             .min();
     boolean below = floor.isPresent() && lowest < floor.getAsDouble() - margin;
-    double later = charge.between(when, when + LIFT).highest();
+    double later = charge.between(when, Math.min(horizon, when + RETURN)).highest();
     boolean returns = at > 0 && later - lowest > 2 * margin;
     if (below || returns) {
       findings.add(
           Finding.of(
               Finding.Kind.LIFT_DIP,
               Signal.CHARGE_TEMPERATURE,
-              Span.of(channels.log(), pull.end(), Math.min(pull.end() + LIFT, when + LIFT)),
+              Span.of(channels.log(), pull.end(), when + RETURN),
               below ? Sureness.SURE : Sureness.LIKELY,
               below
                   ? "As the throttle shuts after pull "

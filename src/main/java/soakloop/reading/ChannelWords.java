@@ -9,12 +9,6 @@ import soakloop.quantity.Dimension;
 
 /** What is worth saying of a channel's refresh and steps. */
 final class ChannelWords {
-  /**
-   * Steps over this share of all that the channel does are coarse: half a step is then more of a
-   * pull's rise than the couple of per cent by which pulls differ.
-   */
-  private static final double COARSE = 0.015;
-
   private ChannelWords() {}
 
   static List<Finding> describe(Log log, Channel channel) {
@@ -29,14 +23,13 @@ final class ChannelWords {
               refresh.kind() == Refresh.Kind.IN_TURN ? Sureness.SURE : Sureness.LIKELY,
               String.format(
                   Locale.ROOT,
-                  "%s is measured every %s s only (each %s row) and held between.",
+                  "%s is measured every %s s only (one row in %s) and held between.",
                   name(channel.signal()),
                   number(refresh.period()),
                   number(refresh.rows())),
               "Held rows are left out; its values are used at the times they were measured."));
     }
-    double range = channel.updates().highest() - channel.updates().lowest();
-    if (channel.quantum() > COARSE * range && coarsens(channel.signal())) {
+    if (channel.quantum() >= coarse(channel.signal())) {
       String step = step(channel);
       findings.add(
           Finding.of(
@@ -62,11 +55,18 @@ final class ChannelWords {
     return String.format(Locale.ROOT, "%." + decimals + "f", value).replaceAll("\\.0+$", "");
   }
 
-  private static boolean coarsens(Signal signal) {
+  /**
+   * The least step that is coarse, SI: from there on half a step is a couple of per cent of what a
+   * pull does to the channel, by which pulls differ.
+   */
+  private static double coarse(Signal signal) {
     return switch (signal.dimension()) {
-      case TEMPERATURE, GAUGE_PRESSURE, ABSOLUTE_PRESSURE, ROTATION, MASS_FLOW, POWER, TORQUE ->
-          true;
-      default -> false;
+      case TEMPERATURE -> 0.4;
+      case GAUGE_PRESSURE, ABSOLUTE_PRESSURE -> 2e3;
+      case ROTATION -> 20.0 / 60;
+      case MASS_FLOW -> 0.01;
+      case POWER -> 5e3;
+      default -> Double.POSITIVE_INFINITY;
     };
   }
 

@@ -84,7 +84,7 @@ final class PullFinder {
     List<SweepEdges.Edges> spans =
         load.spans().stream()
             .filter(s -> s.to() - s.from() >= LEAST_LOADED)
-            .map(s -> new SweepEdges.Edges(s.from(), s.to(), 0, 0))
+            .map(s -> new SweepEdges.Edges(s.from(), s.to(), 0, 0, 0))
             .toList();
     return new PullMaker(channels, speed, true, load).pulls(spans);
   }
@@ -161,12 +161,7 @@ final class PullFinder {
     double same = Math.max(SAME_EVENT, 1.5 * speed.spacing());
     double start = Math.abs(span.from() - found.start()) <= same ? span.from() : found.start();
     double end = Math.abs(span.to() - found.end()) <= same ? span.to() : found.end();
-    double rate = found.rate();
-    return new SweepEdges.Edges(
-        start,
-        end,
-        found.from() + rate * (start - found.start()),
-        found.to() + rate * (end - found.end()));
+    return new SweepEdges.Edges(start, end, found.from(), found.to(), found.rate());
   }
 
   private boolean isPull(SweepEdges.Edges edges) {

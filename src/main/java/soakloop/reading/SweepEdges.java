@@ -31,14 +31,11 @@ final class SweepEdges {
    *
    * @param start s
    * @param end s
-   * @param from its speed at the start, by a line through its first part, rev/s
-   * @param to its speed at the end, rev/s
+   * @param from its speed at its first update, smoothed, rev/s
+   * @param to its speed at its last update, smoothed, rev/s
+   * @param rate mean rate between them, rev/s per s
    */
-  record Edges(double start, double end, double from, double to) {
-    double rate() {
-      return (to - from) / (end - start);
-    }
-
+  record Edges(double start, double end, double from, double to, double rate) {
     double duration() {
       return end - start;
     }
@@ -174,15 +171,21 @@ final class SweepEdges {
 
   private Edges placed(int low, int high, double notBefore, double notAfter) {
     double half = speed.spacing() / 2;
-    double first = Math.max(notBefore, speed.time(low) - (speed == raw ? 0 : half));
-    double last = speed.time(high) + half;
-    double middle = (first + last) / 2;
-    double after = Math.min(Math.min(middle, first + 1.5), last);
-    double start = Kink.find(raw, first, Math.max(notBefore - 1, first - 1), after).orElse(first);
-    double before = Math.max(middle, last - 1.5);
-    double end = Kink.find(raw, last, before, Math.min(notAfter + 0.4, last + 0.6)).orElse(last);
+    double earliest = Math.max(notBefore, speed.time(low) - (speed == raw ? 0 : half));
+    double latest = speed.time(high) + half;
+    double middle = (earliest + latest) / 2;
+    double after = Math.min(middle, earliest + 1.5);
+    double start =
+        Kink.find(raw, earliest, Math.max(notBefore - 1, earliest - 1), after).orElse(earliest);
+    double before = Math.max(middle, latest - 1.5);
+    double end =
+        Kink.find(raw, latest, before, Math.min(notAfter + 0.4, latest + 0.6)).orElse(latest);
     Updates climb = speed.part(low, high + 1);
-    return new Edges(start, end, level(climb, start), level(climb, end));
+    double first = Math.max(start, speed.time(low));
+    double last = Math.min(end, speed.time(high));
+    double from = level(climb, first);
+    double to = level(climb, last);
+    return new Edges(start, end, from, to, (to - from) / (last - first));
   }
 
   /** The climb's speed at a moment by a line or parabola through its updates nearest to it. */

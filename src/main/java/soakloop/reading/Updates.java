@@ -178,13 +178,25 @@ public final class Updates {
     return Numbers.median(steps);
   }
 
-  /** Returns how long it is above a level, straight between updates, s. */
+  /**
+   * Returns how long it is above a level, straight between updates, s.
+   *
+   * @param level SI
+   */
   public double timeAbove(double level) {
+    return timeAbove(level, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same without what lies between updates further apart than {@code longest} s. */
+  double timeAbove(double level, double longest) {
     double sum = 0;
     for (int i = 1; i < time.length; i++) {
       double step = time[i] - time[i - 1];
       double low = Math.min(value[i - 1], value[i]);
       double high = Math.max(value[i - 1], value[i]);
+      if (step > longest) {
+        continue;
+      }
       if (low >= level) {
         sum += high > level ? step : 0;
       } else if (high > level) {
