@@ -12,7 +12,7 @@ import soakloop.quantity.Dimension;
  * highest value without a flicker while the engine goes on climbing.
  *
  * <p>A byte of kPa ends at 255 kPa absolute, a byte of km/h at 255 km/h (SAE J1979, parameters 0B
- * and 0D; from memory). Another value is told as likely if the rise into it breaks off sharply: a
+ * and 0D; from memory). Another value is told as possible if the rise into it breaks off sharply: a
  * boost that levels out by itself bends, and flickers by its steps.
  */
 final class SaturationCheck {
@@ -32,8 +32,14 @@ final class SaturationCheck {
   /** Engine speed gained meanwhile where the end of scale is not known, rev/s. */
   private static final double CLIMB = 600.0 / 60;
 
-  /** Steps by which it rises just before the break, an update [-]. */
-  private static final double SHARP = 1.5;
+  /** Updates over which the rise before the break is measured, twice [-]. */
+  private static final int BEND = 5;
+
+  /** The later rise, of the earlier one, at the least [-]: what levels out by itself bends. */
+  private static final double UNBENT = 0.6;
+
+  /** Steps that it would have gone on rising through, at the least [-]. */
+  private static final double MISSED = 10;
 
   private final Log log;
   private final Updates speed;
@@ -91,12 +97,16 @@ final class SaturationCheck {
 
   private boolean sharp(Channel channel, int first, int after) {
     Updates u = channel.updates();
-    if (after - first < UPDATES_AT_OTHER || first < 3 || speed.isEmpty()) {
+    if (after - first < UPDATES_AT_OTHER || first < 1 + 2 * BEND || speed.isEmpty()) {
       return false;
     }
-    double rise = (u.value(first - 1) - u.value(first - 3)) / 2;
+    double before = (u.value(first - 1) - u.value(first - 1 - BEND)) / BEND;
+    double earlier = (u.value(first - 1 - BEND) - u.value(first - 1 - 2 * BEND)) / BEND;
+    double missed = before * (after - first);
     double climb = speed.near(u.time(after - 1), 1) - speed.near(u.time(first), 1);
-    return rise > SHARP * channel.quantum() && rise > 3 * channel.noise() && climb > CLIMB;
+    return before > UNBENT * earlier
+        && missed > MISSED * Math.max(channel.quantum(), channel.noise())
+        && climb > CLIMB;
   }
 
   private Finding finding(Channel channel, List<int[]> plateaus, boolean known) {
@@ -112,8 +122,10 @@ final class SaturationCheck {
         Finding.Kind.SATURATION,
         channel.signal(),
         Span.of(log, u.time(first[0]), u.time(last[1])),
-        known ? Sureness.SURE : Sureness.LIKELY,
+        known ? Sureness.SURE : Sureness.POSSIBLE,
         ChannelWords.name(channel.signal()) + " stands at " + top + end + ", " + times + ".",
-        "The true value is at least that; its peaks are lower bounds.");
+        known
+            ? "The true value is at least that; its peaks are lower bounds."
+            : "If the sensor ends there, its peaks are lower bounds; a relief valve does the same.");
   }
 }
