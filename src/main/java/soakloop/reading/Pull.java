@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
  * @param number counted from 1
  * @param start s
  * @param end s
- * @param within how far start and end may be off, s: half the time between updates, 0.3 s at the
- *     least
+ * @param within how far start and end may be off, s: 0.3 s, and more where engine speed and
+ *     throttle are updated less often than each 0.12 s
  * @param sweep what engine speed does; empty if the log has none
  * @param gearing turns of the engine per metre of road, rev/m; empty without a steady road speed
  * @param peakBoost highest gauge pressure, Pa; empty if the log has none

@@ -29,6 +29,9 @@ final class PullFinder {
   /** How far speed must fall for a climb to be over: more than a slipping tyre, under a shift. */
   private static final double TURN = 150 * RPM;
 
+  /** More than any logger's noise: what sparse updates show beyond it is driving. */
+  private static final double MOST_NOISE = 30 * RPM;
+
   /** What a road speed's highest value stands for where there is no engine speed. */
   private static final double STAND_IN_TOP = 6_000 * RPM;
 
@@ -55,7 +58,8 @@ final class PullFinder {
     standIn = engine.size() < 3;
     speed = standIn ? road.scaled(STAND_IN_TOP / Math.max(1, road.highest()), 0) : engine;
     double quantum = Channels.quantum(speed);
-    noise = Math.max(Numbers.noise(speed.values()), quantum / Math.sqrt(12));
+    double seen = Math.min(MOST_NOISE, Numbers.noise(speed.values()));
+    noise = Math.max(seen, quantum / Math.sqrt(12));
     load = Load.of(channels, speed);
     edges = new SweepEdges(speed, noise, quantum);
   }
@@ -139,14 +143,13 @@ final class PullFinder {
         Math.max(notBefore, seedFrom), Math.min(notAfter, seedTo), notBefore, notAfter);
   }
 
-  /** When a climb first reaches a speed, s. */
+  /** When a climb is above a speed for good, s: a blip before it does not count. */
   private double reaches(Leg leg, double level) {
-    for (int i = leg.low(); i <= leg.high(); i++) {
-      if (speed.value(i) >= level) {
-        return speed.time(i);
-      }
+    int i = leg.high();
+    while (i > leg.low() && speed.value(i - 1) >= level) {
+      i--;
     }
-    return speed.time(leg.high());
+    return speed.time(i);
   }
 
   /**

@@ -18,6 +18,11 @@ final class PullMaker {
   /** The longest gear change under full load, s. */
   private static final double SHIFT = 1.5;
 
+  /** Time between updates to which ends are known best, s, and how well. */
+  private static final double QUICK = 0.12;
+
+  private static final double KNOWN_BEST = 0.3;
+
   /** Road speed above which its steps no longer spoil the gearing, m/s. */
   private static final double ROLLING = 3;
 
@@ -64,13 +69,23 @@ final class PullMaker {
         number,
         e.start(),
         e.end(),
-        Math.max(0.3, Double.isNaN(speed.spacing()) ? 0 : speed.spacing() / 2),
+        within(),
         standIn ? Optional.empty() : Optional.of(new Pull.Sweep(e.from(), e.to(), e.rate())),
         standIn ? empty() : gearing(e),
         boost,
         e.to() < ABORTED * top,
         e.start() - lastEnd < SHIFT,
         load.known() ? Sureness.SURE : Sureness.LIKELY);
+  }
+
+  /**
+   * Rows to 0.12 s apart, of engine speed or of a throttle that places the ends, give 0.3 s. With
+   * fewer a smooth run-up into a sweep cannot be told from it: two updates, and 0.3 s.
+   */
+  private double within() {
+    double quickest = load.promptSpacing().orElse(Double.POSITIVE_INFINITY);
+    double spacing = Math.min(quickest, speed.size() < 2 ? 0 : speed.spacing());
+    return spacing <= QUICK ? KNOWN_BEST : KNOWN_BEST + 2 * spacing;
   }
 
   private static OptionalDouble empty() {

@@ -92,10 +92,16 @@ final class PullTable {
                     && f.span().to() >= pull.start());
   }
 
+  private boolean surelyCut(Signal signal) {
+    return findings.stream()
+        .filter(f -> f.kind() == Finding.Kind.SATURATION && f.sureness() == Sureness.SURE)
+        .anyMatch(f -> f.signal().filter(s -> s == signal).isPresent());
+  }
+
   /** Whether a pressure that is cut off stands at its end of scale in a pull. */
   private boolean boostCut(Pull pull) {
     return Stream.of(Signal.BOOST, Signal.MANIFOLD_PRESSURE)
-        .filter(signal -> found(Finding.Kind.SATURATION, signal, pull))
+        .filter(this::surelyCut)
         .map(channels::updates)
         .anyMatch(u -> u.between(pull.start(), pull.end()).highest() == u.highest());
   }

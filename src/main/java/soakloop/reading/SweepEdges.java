@@ -6,9 +6,9 @@ import java.util.Optional;
  * Finds where a steady climb of engine speed begins and ends.
  *
  * <p>From a stretch that is surely in it, it is followed both ways for as long as the next updates
- * lie on the smooth continuation of the last two seconds. A single bad update, or a wobble of under
- * a third of a second, does not end it. Where the updates are dense enough, {@link Kink} then
- * places both ends between updates.
+ * lie on the smooth continuation of the last two seconds. A bad update, or some within a third of a
+ * second, does not end it if two good ones follow. Where the updates are dense enough, {@link Kink}
+ * then places both ends between updates.
  */
 final class SweepEdges {
   /** How far ahead an update may be that shows that the climb goes on, s. */
@@ -17,9 +17,15 @@ final class SweepEdges {
   /** How much of the climb its continuation is drawn from, s. */
   private static final double MEMORY = 2;
 
+  /** Bend that few updates do not tell, of the climb from one to the next [-]. */
+  private static final double BEND = 0.05;
+
+  /** Share of the mean climb that one update must show [-]. */
+  private static final double LEAST_CLIMB = 0.4;
+
   private static final int FEWEST = 3;
   private static final int FEWEST_REMEMBERED = 6;
-  private static final int FEWEST_FOR_PARABOLA = 8;
+  private static final int FEWEST_FOR_PARABOLA = 6;
 
   private final Updates raw;
   private final Updates speed;
@@ -61,8 +67,9 @@ final class SweepEdges {
    * pull (300 rpm a second) climbs in 0.1 s, but no more than 0.3 s of them.
    */
   private static int together(Updates raw, double noise) {
-    double wanted = Math.pow(4 * noise / (30.0 / 60), 2);
-    return (int) Math.max(1, Math.min(Math.ceil(wanted), Math.floor(AHEAD / raw.spacing())));
+    double wanted = Math.ceil(Math.pow(4 * noise / (30.0 / 60), 2));
+    double most = raw.size() < FEWEST ? 1 : Math.floor(AHEAD / raw.spacing());
+    return (int) Math.max(1, Math.min(wanted, most));
   }
 
   private static Updates averaged(Updates raw, int together) {
@@ -104,7 +111,7 @@ final class SweepEdges {
     }
     high = follow(low, high, 1, notAfter);
     low = follow(low, high, -1, notBefore);
-    return Optional.of(placed(low, high, notBefore, notAfter));
+    return Optional.of(placed(low, high, notBefore));
   }
 
   /** Follows the climb; returns the index of its outermost update. */
@@ -125,21 +132,45 @@ final class SweepEdges {
     if (fit.isEmpty()) {
       return outer;
     }
-    double edge = speed.time(outer);
-    for (int i = outer + way; i >= 0 && i < speed.size(); i += way) {
-      double away = way * (speed.time(i) - edge);
-      boolean near = away <= AHEAD || Math.abs(i - outer) <= 2;
-      boolean within = way * (limit - speed.time(i)) >= -1e-9;
-      if (!near || !within || away > Math.max(1, 5 * speed.spacing())) {
-        return outer;
-      }
-      double distance = speed.time(i) - edge;
-      double tolerance = tolerance(inner, outer, Math.sqrt(1 + fit.get().shapeAt(distance)));
-      if (Math.abs(speed.value(i) - fit.get().at(distance)) <= tolerance) {
+    for (int i = outer + way; reachable(i, outer, way, limit); i += way) {
+      boolean next = i == outer + way;
+      boolean goesOn =
+          next || !reachable(i + way, i, way, limit) || onLine(i + way, inner, outer, fit.get());
+      if (onLine(i, inner, outer, fit.get()) && goesOn) {
         return i;
       }
     }
     return outer;
+  }
+
+  /** Whether the climb can go on to an update if those between are bad. */
+  private boolean reachable(int i, int outer, int way, double limit) {
+    if (i < 0 || i >= speed.size() || way * (limit - speed.time(i)) < -1e-9) {
+      return false;
+    }
+    double away = way * (speed.time(i) - speed.time(outer));
+    return (away <= AHEAD || Math.abs(i - outer) <= 2) && away <= Math.max(1, 5 * speed.spacing());
+  }
+
+  private boolean onLine(int i, int inner, int outer, LeastSquares.Fit fit) {
+    double distance = speed.time(i) - speed.time(outer);
+    double widened = Math.sqrt(1 + fit.shapeAt(distance));
+    return climbs(i, inner, outer)
+        && Math.abs(speed.value(i) - fit.at(distance)) <= tolerance(inner, outer, widened);
+  }
+
+  /**
+   * Whether speed climbs from update to update, where they are so far apart that noise does not
+   * hide it: a few updates of idling must not bend the continuation towards them.
+   */
+  private boolean climbs(int i, int inner, int outer) {
+    double expected = rate(inner, outer) * (speed.time(i) - speed.time(outer));
+    double step = speed.value(i) - speed.value(outer);
+    return Math.abs(expected) < 8 * noise || step / expected > LEAST_CLIMB;
+  }
+
+  private double rate(int inner, int outer) {
+    return (speed.value(outer) - speed.value(inner)) / (speed.time(outer) - speed.time(inner));
   }
 
   private Optional<LeastSquares.Fit> continuation(int inner, int outer, int way) {
@@ -156,30 +187,28 @@ final class SweepEdges {
 
   /**
    * How far an update may lie off: four standard deviations, but never so far that half a second of
-   * standing still would pass.
+   * standing still would pass; and a little of what it climbs from update to update, since few
+   * updates tell little of a bend.
    *
    * @param widened standard deviation of what is left of an update over its own noise
    */
   private double tolerance(int inner, int outer, double widened) {
-    double rate =
-        Math.abs(
-            (speed.value(outer) - speed.value(inner)) / (speed.time(outer) - speed.time(inner)));
+    double rate = Math.abs(rate(inner, outer));
     double most = 0.35 * rate * Math.max(speed.spacing(), 0.5);
     double least = Math.max(10.0 / 60, 1.5 * quantum);
-    return Math.max(least, Math.min(most, 4 * noise * widened));
+    double sparse = Math.max(0, Math.min(1, (speed.spacing() - 0.3) / 0.7));
+    double bent = BEND * rate * speed.spacing() * (1 + 1.5 * sparse);
+    return bent + Math.max(least, Math.min(most, 4 * noise * widened));
   }
 
-  private Edges placed(int low, int high, double notBefore, double notAfter) {
+  private Edges placed(int low, int high, double notBefore) {
     double half = speed.spacing() / 2;
     double earliest = Math.max(notBefore, speed.time(low) - (speed == raw ? 0 : half));
     double latest = speed.time(high) + half;
     double middle = (earliest + latest) / 2;
     double after = Math.min(middle, earliest + 1.5);
-    double start =
-        Kink.find(raw, earliest, Math.max(notBefore - 1, earliest - 1), after).orElse(earliest);
-    double before = Math.max(middle, latest - 1.5);
-    double end =
-        Kink.find(raw, latest, before, Math.min(notAfter + 0.4, latest + 0.6)).orElse(latest);
+    double start = Kink.find(raw, earliest, earliest - 1.2, after).orElse(earliest);
+    double end = latest;
     Updates climb = speed.part(low, high + 1);
     double first = Math.max(start, speed.time(low));
     double last = Math.min(end, speed.time(high));
