@@ -29,14 +29,17 @@ class HouseTest {
           "simulate",
           "session",
           "rig",
+          "charge",
           "exchange",
+          "flow",
           "fluid",
           "quantity");
 
   /** Library packages, and the rooms below app that may use them. */
   private static final Map<String, Set<String>> LIBRARIES =
       Map.ofEntries(
-          Map.entry("org.hipparchus", Set.of("study", "simulate", "exchange")),
+          Map.entry(
+              "org.hipparchus", Set.of("study", "simulate", "charge", "exchange", "quantity")),
           Map.entry("org.apache.commons.math3", Set.of("study", "reading")),
           Map.entry("org.jfree", Set.of("report")),
           Map.entry("freemarker", Set.of("report")),

@@ -27,6 +27,21 @@ final class CoreCells extends CrossedCells {
     cells.passCoolant(y, dy, m);
   }
 
+  /** Adds nothing: {@link #passAir} has set the heat that the charge air gave. */
+  @Override
+  public void heats(double[] y, Moment m) {}
+
+  @Override
+  public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
+    cells.airJacobian(m.airCapacityRate, ledger.core(), 1, entries);
+    cells.coolantJacobian(m, inlet, entries);
+  }
+
+  /** Returns the cells, for what the air carries in and out. */
+  ExchangerCells cells() {
+    return cells;
+  }
+
   double meanMetal(double[] y) {
     return cells.meanMetal(y);
   }

@@ -18,6 +18,11 @@ abstract sealed class CrossedCells implements LoopCells permits CoreCells, HeatE
   }
 
   @Override
+  public int[] outletStates() {
+    return cells.outletStates();
+  }
+
+  @Override
   public void fill(double[] y, double temperature) {
     cells.fill(y, temperature);
   }

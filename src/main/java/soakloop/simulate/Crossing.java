@@ -11,8 +11,11 @@ import org.hipparchus.ode.events.ODEEventHandler;
 
 /** Locates where something in the state crosses a level. */
 final class Crossing implements ODEEventDetector {
-  /** Longest time between checks, s: shorter than any pull's hump over a limit that matters. */
-  private static final double CHECK = 0.5;
+  /**
+   * Longest time between checks, s. Ends of steps are checked too, and steps are short where
+   * temperatures turn.
+   */
+  private static final double CHECK = 2;
 
   /** How closely an instant is located, s. */
   private static final double ACCURACY = 1e-6;

@@ -8,6 +8,7 @@ final class HeatExchangerCells extends CrossedCells {
   private final double faceArea;
   private final double airDensity;
   private final double inletRise;
+  private double airRate;
 
   HeatExchangerCells(
       ExchangerCells cells, Coolant coolant, double faceArea, double airDensity, double inletRise) {
@@ -19,11 +20,22 @@ final class HeatExchangerCells extends CrossedCells {
 
   @Override
   public void derivatives(double[] y, double[] dy, Moment m) {
+    heats(y, m);
+    cells.passCoolant(y, dy, m);
+  }
+
+  @Override
+  public void heats(double[] y, Moment m) {
     double air = airDensity * faceArea * m.faceSpeed;
-    double airRate = air * Air.heatCapacity(m.day);
+    airRate = air * Air.heatCapacity(m.day);
     cells.flows(air, airRate, m.coolantFlow, References.coolantRate(coolant, m.coolantFlow));
     cells.passAir(y, m.day + inletRise, airRate);
     m.heatAmbient -= cells.heat();
-    cells.passCoolant(y, dy, m);
+  }
+
+  @Override
+  public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
+    cells.airJacobian(airRate, ledger.ambient(), -1, entries);
+    cells.coolantJacobian(m, inlet, entries);
   }
 }

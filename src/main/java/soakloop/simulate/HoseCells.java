@@ -30,10 +30,12 @@ final class HoseCells implements LoopCells {
 
   private final Hose hose;
   private final Coolant coolant;
+  private final EnthalpyScale scale;
   private final int first;
   private final int wallFirst;
   private final int cells;
   private final int layers;
+  private final int[] outlet;
   private final double cellMass;
   private final double[] layerCapacity;
 
@@ -42,12 +44,14 @@ final class HoseCells implements LoopCells {
 
   private final double beyondFilm;
 
-  HoseCells(Hose hose, Coolant coolant, StateLayout layout, double density) {
+  HoseCells(Hose hose, Coolant coolant, EnthalpyScale scale, StateLayout layout, double density) {
     this.hose = hose;
     this.coolant = coolant;
+    this.scale = scale;
     this.cells = hose.cells();
     this.layers = layers(hose);
-    this.first = layout.reserve(cells);
+    this.first = layout.reserveCoolant(cells);
+    this.outlet = new int[] {first + cells - 1};
     this.wallFirst = layout.reserve(cells * layers);
     this.cellMass = density * hose.coolantVolume() / cells;
     this.layerCapacity = new double[layers];
@@ -121,7 +125,7 @@ final class HoseCells implements LoopCells {
   public void startPhase(double[] y, double coolantFlow) {
     double mean = 0;
     for (int i = 0; i < cells; i++) {
-      mean += y[first + i] / cells;
+      mean += scale.temperature(y[first + i]) / cells;
     }
     double area = Math.PI * hose.bore() * hose.length() / cells;
     joint[0] = 1 / (1 / (film(mean, coolantFlow) * area) + beyondFilm);
@@ -138,20 +142,20 @@ final class HoseCells implements LoopCells {
 
   @Override
   public void derivatives(double[] y, double[] dy, Moment m) {
-    double before = m.coolantTemperature;
-    double enthalpyIn = m.coolantEnthalpy;
-    double massFlow = m.coolantMassFlow;
+    double before = m.coolantTheta;
+    double in = before;
+    double exchange = m.coolantMassFlow / cellMass;
+    double perHeat = 1 / (cellMass * scale.heatCapacity());
     for (int i = 0; i < cells; i++) {
-      double t = y[first + i];
+      double theta = y[first + i];
       // The hose's inlet face is half a cell away, so its slope counts double.
-      double back = i == 0 ? 2 * (t - before) : t - before;
-      double ahead = i == cells - 1 ? 0 : y[first + i + 1] - t;
-      double enthalpyOut = coolant.enthalpy(t + halfSlope(back, ahead));
-      double heat = wall(i, t, y, dy, m);
-      dy[first + i] =
-          (massFlow * (enthalpyIn - enthalpyOut) + heat) / (cellMass * coolant.heatCapacity(t));
-      before = t;
-      enthalpyIn = enthalpyOut;
+      double back = i == 0 ? 2 * (theta - before) : theta - before;
+      double ahead = i == cells - 1 ? 0 : y[first + i + 1] - theta;
+      double out = theta + halfSlope(back, ahead);
+      double heat = wall(i, scale.temperature(theta), y, dy, m);
+      dy[first + i] = exchange * (in - out) + perHeat * heat;
+      before = theta;
+      in = out;
     }
   }
 
@@ -188,24 +192,98 @@ final class HoseCells implements LoopCells {
   }
 
   @Override
+  public void heats(double[] y, Moment m) {
+    for (int i = 0; i < cells; i++) {
+      double outermost =
+          layers == 0 ? scale.temperature(y[first + i]) : y[wallFirst + (i + 1) * layers - 1];
+      m.heatUnderhood += joint[layers] * (m.underhood - outermost);
+    }
+  }
+
+  @Override
   public void outlet(double[] y, Moment m) {
-    double t = y[first + cells - 1];
-    m.coolantTemperature = t;
-    m.coolantEnthalpy = coolant.enthalpy(t);
+    m.coolantTheta = y[first + cells - 1];
+  }
+
+  @Override
+  public int[] outletStates() {
+    return outlet;
+  }
+
+  @Override
+  public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
+    double exchange = m.coolantMassFlow / cellMass;
+    for (int column : inlet) {
+      entries.add(first, column, exchange / inlet.length);
+    }
+    double before = m.coolantTheta;
+    for (int i = 0; i < cells; i++) {
+      int row = first + i;
+      double back = i == 0 ? 2 * (y[row] - before) : y[row] - before;
+      double ahead = i == cells - 1 ? 0 : y[row + 1] - y[row];
+      double withBack = slopeShare(back, ahead) * (i == 0 ? 2 : 1);
+      double withAhead = i == cells - 1 ? 0 : slopeShare(ahead, back);
+      // What leaves this cell enters the next, and changes with three cells.
+      for (int to = row; to <= Math.min(row + 1, first + cells - 1); to++) {
+        double sign = to == row ? -exchange : exchange;
+        entries.add(to, row, sign * (1 + withBack - withAhead));
+        if (i < cells - 1) {
+          entries.add(to, row + 1, sign * withAhead);
+        }
+        if (i > 0) {
+          entries.add(to, row - 1, -sign * withBack);
+        } else {
+          for (int column : inlet) {
+            entries.add(to, column, -sign * withBack / inlet.length);
+          }
+        }
+      }
+      before = y[row];
+      wallJacobian(i, ledger, entries);
+    }
+  }
+
+  private void wallJacobian(int i, Ledger ledger, JacobianEntries entries) {
+    int inside = first + i;
+    double insideCapacity = cellMass * scale.heatCapacity();
+    for (int k = 0; k < layers; k++) {
+      int layer = wallFirst + i * layers + k;
+      entries.add(inside, inside, -joint[k] / insideCapacity);
+      entries.add(inside, layer, joint[k] / insideCapacity);
+      entries.add(layer, inside, joint[k] / layerCapacity[k]);
+      entries.add(layer, layer, -joint[k] / layerCapacity[k]);
+      inside = layer;
+      insideCapacity = layerCapacity[k];
+    }
+    entries.add(inside, inside, -joint[layers] / insideCapacity);
+    entries.add(ledger.underhood(), inside, -joint[layers]);
+  }
+
+  /** Change of {@link #halfSlope} with its first slope. */
+  private static double slopeShare(double slope, double other) {
+    double product = slope * other;
+    if (product <= 0) {
+      return 0;
+    }
+    double squares = slope * slope + other * other;
+    double value = product * (slope + other);
+    return 0.5
+        * ((2 * product + other * other) * squares - 2 * slope * value)
+        / (squares * squares);
   }
 
   @Override
   public void fill(double[] y, double temperature) {
-    for (int i = 0; i < cells * (1 + layers); i++) {
-      y[first + i] = temperature;
-    }
+    double theta = scale.theta(temperature);
+    java.util.Arrays.fill(y, first, first + cells, theta);
+    java.util.Arrays.fill(y, wallFirst, wallFirst + cells * layers, temperature);
   }
 
   @Override
   public double storedInCoolant(double[] y) {
     double sum = 0;
     for (int i = 0; i < cells; i++) {
-      sum += cellMass * coolant.enthalpy(y[first + i]);
+      sum += cellMass * scale.heatCapacity() * y[first + i];
     }
     return sum;
   }

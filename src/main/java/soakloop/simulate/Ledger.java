@@ -23,6 +23,31 @@ final class Ledger {
     return first;
   }
 
+  /** Returns the row of the heat from charge air to the core. */
+  int core() {
+    return first;
+  }
+
+  /** Returns the row of the heat from charge air to blower case and plenum. */
+  int ducts() {
+    return first + 1;
+  }
+
+  /** Returns the row of the heat from the engine to the plenum. */
+  int engine() {
+    return first + 2;
+  }
+
+  /** Returns the row of the heat from underhood air. */
+  int underhood() {
+    return first + 4;
+  }
+
+  /** Returns the row of the heat to the loop from the outside air. */
+  int ambient() {
+    return first + 5;
+  }
+
   void derivatives(double[] dy, Moment m) {
     dy[first] = m.heatCore;
     dy[first + 1] = m.heatDucts;

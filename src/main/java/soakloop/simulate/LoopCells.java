@@ -1,10 +1,11 @@
 package soakloop.simulate;
 
 /**
- * A loop element cut into cells of the state vector, temperatures in K.
+ * A loop element cut into cells of the state vector: coolant as theta of {@link EnthalpyScale},
+ * walls as temperatures, all in K.
  *
  * <p>Coolant moves as a constant mass through cells of constant mass; storage is enthalpy, so a
- * cell's balance is {@code m cp(T) dT/dt = mdot (h_in - h(T)) + heat}.
+ * cell's balance is {@code m c0 dtheta/dt = mdot c0 (theta_in - theta) + heat}.
  */
 interface LoopCells {
   /** Prepares coefficients that hold for a whole phase. */
@@ -13,14 +14,31 @@ interface LoopCells {
   /**
    * Writes this element's derivatives and adds its heat flows to the moment.
    *
-   * @param m the moment; its coolant temperature and enthalpy are what enters
+   * @param m the moment; its coolant is what enters
    */
   void derivatives(double[] y, double[] dy, Moment m);
 
-  /** Sets the moment's coolant temperature and enthalpy to what leaves this element. */
+  /** Adds this element's heat flows to the moment, as {@link #derivatives} does, and no more. */
+  void heats(double[] y, Moment m);
+
+  /** Sets the moment's coolant to what leaves this element. */
   void outlet(double[] y, Moment m);
 
-  /** Sets every temperature of the element. */
+  /** Returns the states whose mean is the coolant that leaves this element. */
+  int[] outletStates();
+
+  /**
+   * Gives this element's part of the Jacobian at the moment's flows and coefficients.
+   *
+   * @param y the state
+   * @param m the moment found there
+   * @param inlet the states whose mean enters
+   * @param ledger where its heat flows are booked
+   * @param entries takes the part
+   */
+  void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries);
+
+  /** Sets every temperature of the element, K. */
   void fill(double[] y, double temperature);
 
   /** Returns the coolant's stored enthalpy, J. */

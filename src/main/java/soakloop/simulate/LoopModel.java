@@ -2,7 +2,6 @@ package soakloop.simulate;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.MoistAir;
 import soakloop.rig.Core;
@@ -24,7 +23,7 @@ import soakloop.session.Phase;
  * <p>One evaluation goes once along the charge air and once around the loop. Every element's outlet
  * is a state, so there is nothing to iterate. Not thread-safe: a run has a model of its own.
  */
-final class LoopModel implements OrdinaryDifferentialEquation {
+final class LoopModel implements LinearlyImplicitEquation {
   /** Coolant fills the loop at this temperature; its mass then stays, K. */
   private static final double FILL = 293.15;
 
@@ -32,6 +31,7 @@ final class LoopModel implements OrdinaryDifferentialEquation {
   private final Day day;
   private final double engineCoolantAtStart;
   private final Coolant coolant;
+  private final EnthalpyScale scale;
   private final double pumpedFlow;
   private final double pumpPower;
   private final StateLayout layout = new StateLayout();
@@ -55,6 +55,7 @@ final class LoopModel implements OrdinaryDifferentialEquation {
     this.day = day;
     this.engineCoolantAtStart = engineCoolantAtStart;
     this.coolant = rig.coolant();
+    this.scale = new EnthalpyScale(coolant);
     this.pumpedFlow = LoopFlow.operating(rig.loop());
     this.pumpPower = rig.loop().pump().power();
     double density = coolant.density(FILL);
@@ -75,20 +76,20 @@ final class LoopModel implements OrdinaryDifferentialEquation {
   private LoopCells compile(LoopElement element, double density, double airDensity) {
     double mass = density * element.coolantVolume();
     if (element instanceof Reservoir r) {
-      return MixedCell.reservoir(coolant, layout, mass, r.surroundings());
+      return MixedCell.reservoir(scale, layout, mass, r.surroundings());
     }
     if (element instanceof Pump) {
-      return MixedCell.pump(coolant, layout, mass);
+      return MixedCell.pump(scale, layout, mass);
     }
     if (element instanceof Hose h) {
-      return new HoseCells(h, coolant, layout, density);
+      return new HoseCells(h, coolant, scale, layout, density);
     }
     if (element instanceof Core c) {
-      return new CoreCells(new ExchangerCells(c.exchanger(), coolant, layout, density), coolant);
+      return new CoreCells(new ExchangerCells(c.exchanger(), scale, layout, density), coolant);
     }
     HeatExchanger x = (HeatExchanger) element;
     return new HeatExchangerCells(
-        new ExchangerCells(x.exchanger(), coolant, layout, density),
+        new ExchangerCells(x.exchanger(), scale, layout, density),
         coolant,
         x.faceArea(),
         airDensity,
@@ -121,6 +122,27 @@ final class LoopModel implements OrdinaryDifferentialEquation {
   }
 
   @Override
+  public int dynamicStates() {
+    return ledger.first();
+  }
+
+  @Override
+  public void derivatives(double t, double[] y, double[] dy) {
+    evaluate(t, y, dy);
+  }
+
+  @Override
+  public void jacobian(double[] y, JacobianEntries entries) {
+    air.jacobian(moment, core.cells(), ledger, entries);
+    LoopCells before = loop.get(loop.size() - 1);
+    for (LoopCells cells : loop) {
+      before.outlet(y, moment);
+      cells.jacobian(y, moment, before.outletStates(), ledger, entries);
+      before = cells;
+    }
+  }
+
+  @Override
   public int getDimension() {
     return layout.size();
   }
@@ -149,6 +171,25 @@ final class LoopModel implements OrdinaryDifferentialEquation {
     return m;
   }
 
+  /**
+   * Finds what a trace shows at an instant: as {@link #evaluate} does, but without the coolant's
+   * derivatives.
+   *
+   * @param ducts takes derivatives of case, plenum and sensor that nobody asks for
+   */
+  Moment observe(double t, double[] y, double[] ducts) {
+    Moment m = moment;
+    m.clearHeat();
+    boundaries(t, y, m);
+    air.beforeCore(y, ducts, m);
+    core.passAir(y, m);
+    for (LoopCells cells : loop) {
+      cells.heats(y, m);
+    }
+    air.afterCore(y, ducts, m);
+    return m;
+  }
+
   private void boundaries(double t, double[] y, Moment m) {
     drive.at(t - phaseStart, m.inputs);
     Inputs in = m.inputs;
@@ -156,7 +197,7 @@ final class LoopModel implements OrdinaryDifferentialEquation {
     m.engineCoolant = Double.isNaN(in.engineCoolant) ? engineCoolantAtStart : in.engineCoolant;
     m.underhood = rig.underhood().temperature(m.day, m.engineCoolant, in.roadSpeed);
     m.coolantFlow = cooling.pump() ? pumpedFlow : 0;
-    m.coolantMassFlow = m.coolantFlow * coolant.density(y[pumpState]);
+    m.coolantMassFlow = m.coolantFlow * coolant.density(scale.temperature(y[pumpState]));
     m.pumpPower = cooling.pump() ? pumpPower : 0;
     m.faceSpeed = rig.airflow().faceSpeed(in.roadSpeed, cooling.shopFan(), carFanRuns(in));
   }
@@ -170,6 +211,11 @@ final class LoopModel implements OrdinaryDifferentialEquation {
     };
   }
 
+  /** Returns the temperature that a dynamic state stands for, K. */
+  double temperature(int state, double[] y) {
+    return layout.isCoolant(state) ? scale.temperature(y[state]) : y[state];
+  }
+
   /** Returns the temperature of the coolant entering a loop element. */
   double entering(int element, double[] y) {
     int before = (element + loop.size() - 1) % loop.size();
@@ -179,7 +225,7 @@ final class LoopModel implements OrdinaryDifferentialEquation {
   /** Returns the temperature of the coolant leaving a loop element. */
   double leaving(int element, double[] y) {
     loop.get(element).outlet(y, moment);
-    return moment.coolantTemperature;
+    return scale.temperature(moment.coolantTheta);
   }
 
   Ledger.Stored stored(double[] y) {

@@ -1,30 +1,30 @@
 package soakloop.simulate;
 
-import soakloop.fluid.Coolant;
-
 /** A fully mixed volume: a reservoir with heat from its surroundings, or a pump with its power. */
 final class MixedCell implements LoopCells {
-  private final Coolant coolant;
+  private final EnthalpyScale coolant;
   private final int index;
   private final double mass;
   private final double surroundings;
   private final boolean isPump;
+  private final int[] outlet;
 
   private MixedCell(
-      Coolant coolant, StateLayout layout, double mass, double surroundings, boolean isPump) {
+      EnthalpyScale coolant, StateLayout layout, double mass, double surroundings, boolean isPump) {
     this.coolant = coolant;
-    this.index = layout.reserve(1);
+    this.index = layout.reserveCoolant(1);
     this.mass = mass;
     this.surroundings = surroundings;
     this.isPump = isPump;
+    this.outlet = new int[] {index};
   }
 
   static MixedCell reservoir(
-      Coolant coolant, StateLayout layout, double mass, double surroundings) {
+      EnthalpyScale coolant, StateLayout layout, double mass, double surroundings) {
     return new MixedCell(coolant, layout, mass, surroundings, false);
   }
 
-  static MixedCell pump(Coolant coolant, StateLayout layout, double mass) {
+  static MixedCell pump(EnthalpyScale coolant, StateLayout layout, double mass) {
     return new MixedCell(coolant, layout, mass, 0, true);
   }
 
@@ -34,27 +34,50 @@ final class MixedCell implements LoopCells {
 
   @Override
   public void derivatives(double[] y, double[] dy, Moment m) {
-    double t = y[index];
-    double fromAround = surroundings * (m.underhood - t);
+    double fromAround = fromAround(y, m);
     double heat = isPump ? m.pumpPower : fromAround;
     m.heatUnderhood += fromAround;
-    double carried = m.coolantMassFlow * (m.coolantEnthalpy - coolant.enthalpy(t));
-    dy[index] = (carried + heat) / (mass * coolant.heatCapacity(t));
+    dy[index] =
+        m.coolantMassFlow / mass * (m.coolantTheta - y[index])
+            + heat / (mass * coolant.heatCapacity());
+  }
+
+  private double fromAround(double[] y, Moment m) {
+    return surroundings * (m.underhood - coolant.temperature(y[index]));
+  }
+
+  @Override
+  public void heats(double[] y, Moment m) {
+    m.heatUnderhood += fromAround(y, m);
   }
 
   @Override
   public void outlet(double[] y, Moment m) {
-    m.coolantTemperature = y[index];
-    m.coolantEnthalpy = coolant.enthalpy(y[index]);
+    m.coolantTheta = y[index];
+  }
+
+  @Override
+  public int[] outletStates() {
+    return outlet;
+  }
+
+  @Override
+  public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
+    double exchange = m.coolantMassFlow / mass;
+    for (int column : inlet) {
+      entries.add(index, column, exchange / inlet.length);
+    }
+    entries.add(index, index, -exchange - surroundings / (mass * coolant.heatCapacity()));
+    entries.add(ledger.underhood(), index, -surroundings);
   }
 
   @Override
   public void fill(double[] y, double temperature) {
-    y[index] = temperature;
+    y[index] = coolant.theta(temperature);
   }
 
   @Override
   public double storedInCoolant(double[] y) {
-    return mass * coolant.enthalpy(y[index]);
+    return mass * coolant.heatCapacity() * y[index];
   }
 }

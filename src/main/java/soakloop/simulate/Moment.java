@@ -19,8 +19,8 @@ final class Moment {
   double pumpPower;
 
   // Coolant on its way from one loop element to the next.
-  double coolantTemperature;
-  double coolantEnthalpy;
+  /** Its enthalpy as a temperature, K; see {@link EnthalpyScale}. */
+  double coolantTheta;
 
   // Charge air.
   double airMassFlow;

@@ -3,7 +3,6 @@ package soakloop.simulate;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
-import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
 import org.hipparchus.ode.sampling.ODEStepHandler;
 import soakloop.rig.HeatExchanger;
@@ -11,14 +10,20 @@ import soakloop.rig.Reservoir;
 
 /** Samples every channel from the integrator's dense output at even times and at phase ends. */
 final class Recorder implements ODEStepHandler {
+  /** How long a phase is sampled more closely, s. */
+  private static final double FIRST = 3;
+
   private final LoopModel model;
   private final double[] scratch;
+  private final double[] sample;
   private final int reservoir;
   private final int exchanger;
   private double[] time = new double[1024];
   private final Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
   private int size;
   private double interval;
+  private double dense;
+  private long denseCount;
   private double phaseStart;
   private long next;
   private long steps;
@@ -26,6 +31,7 @@ final class Recorder implements ODEStepHandler {
   Recorder(LoopModel model) {
     this.model = model;
     this.scratch = new double[model.getDimension()];
+    this.sample = new double[model.getDimension()];
     this.reservoir = model.first(Reservoir.class);
     this.exchanger = model.first(HeatExchanger.class);
     for (Channel channel : Channel.values()) {
@@ -33,8 +39,18 @@ final class Recorder implements ODEStepHandler {
     }
   }
 
-  void startPhase(double start, double sampling, double[] y) {
+  /**
+   * Begins a phase.
+   *
+   * @param start s
+   * @param sampling time between samples, s
+   * @param atFirst the same in the first seconds, s
+   * @param y the state
+   */
+  void startPhase(double start, double sampling, double atFirst, double[] y) {
     interval = sampling;
+    dense = Math.min(sampling, atFirst);
+    denseCount = dense < sampling ? (long) Math.ceil(FIRST / dense) : 0;
     phaseStart = start;
     next = 1;
     record(start, y);
@@ -52,13 +68,21 @@ final class Recorder implements ODEStepHandler {
   public void handleStep(ODEStateInterpolator interpolator) {
     steps++;
     double end = interpolator.getCurrentState().getTime();
-    for (double t = phaseStart + next * interval;
-        t < end - 1e-9;
-        t = phaseStart + next * interval) {
-      ODEStateAndDerivative state = interpolator.getInterpolatedState(t);
-      record(t, state.getPrimaryState());
+    for (double t = due(); t < end - 1e-9; t = due()) {
+      if (interpolator instanceof HermiteInterpolator hermite) {
+        hermite.state(t, sample);
+        record(t, sample);
+      } else {
+        record(t, interpolator.getInterpolatedState(t).getPrimaryState());
+      }
       next++;
     }
+  }
+
+  private double due() {
+    return next <= denseCount
+        ? phaseStart + next * dense
+        : phaseStart + denseCount * dense + (next - denseCount) * interval;
   }
 
   private void record(double t, double[] y) {
@@ -67,7 +91,7 @@ final class Recorder implements ODEStepHandler {
       columns.replaceAll((channel, column) -> Arrays.copyOf(column, 2 * size));
     }
     time[size] = t;
-    Moment m = model.evaluate(t, y, scratch);
+    Moment m = model.observe(t, y, scratch);
     put(Channel.ENGINE_SPEED, m.inputs.engineSpeed);
     put(Channel.ROAD_SPEED, m.inputs.roadSpeed);
     put(Channel.BOOST, m.boost);

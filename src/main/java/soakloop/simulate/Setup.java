@@ -15,4 +15,9 @@ import soakloop.session.Start;
  * @param session what the car does
  * @param chargeLimit charge temperature whose crossings by the sensor are located, K
  */
-public record Setup(Day day, Rig rig, Start start, Session session, OptionalDouble chargeLimit) {}
+public record Setup(Day day, Rig rig, Start start, Session session, OptionalDouble chargeLimit) {
+  /** Returns the same without a limit whose crossings are located. */
+  public Setup withoutLimit() {
+    return new Setup(day, rig, start, session, OptionalDouble.empty());
+  }
+}

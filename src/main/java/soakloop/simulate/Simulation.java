@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.hipparchus.exception.LocalizedCoreFormats;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
@@ -17,10 +19,22 @@ import soakloop.simulate.Trace.Event;
 /** Runs a session on a rig. */
 public final class Simulation {
   private static final double MIN_STEP = 1e-9;
-  private static final double MAX_STEP = 30;
+  private static final double MAX_STEP = 60;
+
+  /** First step of a phase, s; shortened if it is too long for the tolerance. */
+  private static final double FIRST_STEP = 0.2;
+
+  /** Longest step along a stated pull, s. */
+  private static final double MAX_PULL_STEP = 1;
+
+  /** Longest step along a log, s: a longer one could step over a blip of the throttle. */
+  private static final double MAX_REPLAY_STEP = 0.25;
 
   /** Samples of a trace at the most: a session of many hours is sampled more thinly. */
   private static final int MOST_SAMPLES = 100_000;
+
+  /** States of a model at the most: more take gigabytes and minutes to begin with. */
+  private static final int MOST_STATES = 20_000;
 
   private final Setup setup;
   private final Options options;
@@ -28,12 +42,13 @@ public final class Simulation {
   private final Recorder recorder;
   private final List<Event> events = new ArrayList<>();
   private final List<Trace.Span> spans = new ArrayList<>();
+  private Optional<RosenbrockStep> step = Optional.empty();
   private long evaluations;
 
-  private Simulation(Setup setup, Options options) {
+  private Simulation(Setup setup, Options options) throws SimulationException {
     this.setup = setup;
     this.options = options;
-    this.model = new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant());
+    this.model = model(setup);
     this.recorder = new Recorder(model);
   }
 
@@ -67,7 +82,21 @@ public final class Simulation {
    * @throws SimulationException if the start cannot be
    */
   public static void checkStart(Setup setup) throws SimulationException {
-    InitialState.of(new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant()), setup);
+    InitialState.of(model(setup), setup);
+  }
+
+  private static LoopModel model(Setup setup) throws SimulationException {
+    LoopModel model = new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant());
+    if (model.getDimension() > MOST_STATES) {
+      throw SimulationException.input(
+          String.format(
+              Locale.ROOT,
+              "loop: its cells and layers make %d states; allowed: %d; give exchangers and hoses"
+                  + " fewer",
+              model.getDimension(),
+              MOST_STATES));
+    }
+    return model;
   }
 
   private Trace run() throws SimulationException {
@@ -100,13 +129,20 @@ public final class Simulation {
     double[] y;
     try {
       model.startPhase(phase, start, from);
+      if (step.isEmpty() && !options.explicit()) {
+        step = Optional.of(new RosenbrockStep(model, start, from));
+      }
       resumeThermostat(start, from);
       noteLimit(phase, start, from);
       ODEIntegrator integrator = integrator(phase);
-      recorder.startPhase(start, sampling(phase), from);
+      recorder.startPhase(start, sampling(phase), options.pullSampling(), from);
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
       evaluations += integrator.getEvaluations();
     } catch (MathRuntimeException | IllegalArgumentException e) {
+      if (e instanceof MathRuntimeException math
+          && math.getSpecifier() == LocalizedCoreFormats.MAX_COUNT_EXCEEDED) {
+        throw tooMuchWork(phase, start);
+      }
       // The second comes from fluid properties asked for at impossible temperatures.
       throw SimulationException.unfinished(
           String.format(
@@ -124,7 +160,52 @@ public final class Simulation {
     return y;
   }
 
+  private SimulationException tooMuchWork(Phase phase, double start) {
+    return SimulationException.unfinished(
+        String.format(
+            Locale.ROOT,
+            "%s (from %.1f s): given up, this would take too long to compute with %d states; give the"
+                + " loop fewer cells or layers, or make the session shorter",
+            phase.name(),
+            start,
+            model.getDimension()));
+  }
+
   private ODEIntegrator integrator(Phase phase) {
+    double longest = longestStep(phase.drive());
+    ODEIntegrator integrator =
+        options.explicit() ? explicit(phase, longest) : linearlyImplicit(longest);
+    double left = options.mostWork() / model.getDimension() - evaluations;
+    integrator.setMaxEvaluations((int) Math.max(0, Math.min(left, Integer.MAX_VALUE)));
+    integrator.addStepHandler(recorder);
+    if (!(phase.drive() instanceof Drive.EngineOff)) {
+      addLimit(integrator);
+    }
+    addThermostat(integrator);
+    return integrator;
+  }
+
+  private static double longestStep(Drive drive) {
+    if (drive instanceof Drive.Replay) {
+      return MAX_REPLAY_STEP;
+    }
+    return drive instanceof Drive.FullLoad ? MAX_PULL_STEP : MAX_STEP;
+  }
+
+  private ODEIntegrator linearlyImplicit(double longest) {
+    RosenbrockIntegrator integrator =
+        new RosenbrockIntegrator(
+            model,
+            step.orElseThrow(),
+            MIN_STEP,
+            longest,
+            options.absoluteTolerance(),
+            options.relativeTolerance());
+    integrator.setInitialStepSize(FIRST_STEP);
+    return integrator;
+  }
+
+  private ODEIntegrator explicit(Phase phase, double longest) {
     double[] absolute = new double[model.getDimension()];
     double[] relative = new double[model.getDimension()];
     Arrays.fill(absolute, options.absoluteTolerance());
@@ -134,13 +215,8 @@ public final class Simulation {
       relative[model.ledger().first() + i] = 0;
     }
     DormandPrince54Integrator integrator =
-        new DormandPrince54Integrator(MIN_STEP, MAX_STEP, absolute, relative);
+        new DormandPrince54Integrator(MIN_STEP, longest, absolute, relative);
     integrator.setInitialStepSize(Math.min(1e-5, phase.duration() / 2));
-    integrator.addStepHandler(recorder);
-    if (!(phase.drive() instanceof Drive.EngineOff)) {
-      addLimit(integrator);
-    }
-    addThermostat(integrator);
     return integrator;
   }
 

@@ -92,14 +92,8 @@ final class Polyline {
     if (!(to > from)) {
       return new Polyline(new double[] {from}, new double[] {after(from)});
     }
-    int low = 0;
-    while (low < time.length && time[low] <= from) {
-      low++;
-    }
-    int high = low;
-    while (high < time.length && time[high] < to) {
-      high++;
-    }
+    int low = firstAfter(from);
+    int high = Math.max(low, firstFrom(to));
     int inside = high - low;
     double[] t = new double[inside + 2];
     double[] v = new double[inside + 2];
@@ -114,7 +108,11 @@ final class Polyline {
 
   /** The highest value; NaN if there is any. */
   double highest() {
-    return Arrays.stream(value).reduce(Double.NEGATIVE_INFINITY, Math::max);
+    double highest = Double.NEGATIVE_INFINITY;
+    for (double v : value) {
+      highest = Math.max(highest, v);
+    }
+    return highest;
   }
 
   /** The area under it, value times s. */
@@ -155,10 +153,7 @@ final class Polyline {
 
   /** The value at a time, of a jump the later one. */
   private double after(double at) {
-    int i = time.length - 1;
-    while (i >= 0 && time[i] > at) {
-      i--;
-    }
+    int i = firstAfter(at) - 1;
     if (i < 0) {
       return value[0];
     }
@@ -167,14 +162,41 @@ final class Polyline {
 
   /** The value at a time, of a jump the earlier one. */
   private double before(double at) {
-    int i = 0;
-    while (i < time.length && time[i] < at) {
-      i++;
-    }
+    int i = firstFrom(at);
     if (i == time.length) {
       return value[i - 1];
     }
     return time[i] == at || i == 0 ? value[i] : straight(i - 1, at);
+  }
+
+  /** The index of the first point later than a time. */
+  private int firstAfter(double at) {
+    int low = 0;
+    int high = time.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (time[middle] <= at) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  /** The index of the first point at a time or later. */
+  private int firstFrom(double at) {
+    int low = 0;
+    int high = time.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (time[middle] < at) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   private double straight(int i, double at) {

@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
+import soakloop.simulate.Options;
 import soakloop.simulate.Simulation;
 import soakloop.simulate.SimulationException;
 import soakloop.simulate.Trace;
@@ -147,7 +148,7 @@ public final class RankRunner {
   }
 
   private double result(Scenario scenario) throws SimulationException {
-    Trace trace = Simulation.run(scenario.setup());
+    Trace trace = Simulation.run(scenario.setup().withoutLimit(), Options.STUDY);
     return plan.measure()
         .of(PullResults.of(trace, scenario.limits().chargeTemperature(), Optional.empty()));
   }

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
 import soakloop.simulate.Channel;
+import soakloop.simulate.Options;
 import soakloop.simulate.Simulation;
 import soakloop.simulate.SimulationException;
 import soakloop.simulate.Trace;
@@ -119,7 +120,7 @@ public final class VaryRunner {
   static VaryPoint point(VaryPlan plan, int index, List<Double> values) {
     try {
       Scenario scenario = plan.at(values);
-      Trace trace = Simulation.run(scenario.setup());
+      Trace trace = Simulation.run(scenario.setup().withoutLimit(), Options.STUDY);
       List<PullResult> pulls =
           PullResults.of(trace, scenario.limits().chargeTemperature(), Optional.empty());
       List<Double> results = plan.measures().stream().map(m -> m.of(pulls)).toList();

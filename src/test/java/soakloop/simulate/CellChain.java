@@ -1,7 +1,6 @@
 package soakloop.simulate;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.ode.ODEState;
@@ -16,6 +15,7 @@ import soakloop.rig.Hose;
  */
 public final class CellChain implements OrdinaryDifferentialEquation {
   private final Coolant coolant;
+  private final EnthalpyScale scale;
   private final double density;
   private final StateLayout layout = new StateLayout();
   private final List<LoopCells> chain = new ArrayList<>();
@@ -23,7 +23,7 @@ public final class CellChain implements OrdinaryDifferentialEquation {
   private DoubleUnaryOperator inlet = t -> Coolant.ENTHALPY_ZERO;
   private DoubleUnaryOperator massFlow = t -> 0;
   private boolean closed;
-  private double tolerance = Options.DEFAULT.absoluteTolerance();
+  private double tolerance = Options.DEFAULT.explicitly().absoluteTolerance();
   private double[] y = {};
 
   /**
@@ -34,6 +34,7 @@ public final class CellChain implements OrdinaryDifferentialEquation {
    */
   public CellChain(Coolant coolant, double filledAt) {
     this.coolant = coolant;
+    this.scale = new EnthalpyScale(coolant);
     this.density = coolant.density(filledAt);
   }
 
@@ -44,7 +45,7 @@ public final class CellChain implements OrdinaryDifferentialEquation {
    * @param surroundings conductance to what is around, W/K
    */
   public CellChain tank(double volume, double surroundings) {
-    chain.add(MixedCell.reservoir(coolant, layout, density * volume, surroundings));
+    chain.add(MixedCell.reservoir(scale, layout, density * volume, surroundings));
     return this;
   }
 
@@ -54,7 +55,7 @@ public final class CellChain implements OrdinaryDifferentialEquation {
    * @param volume m3
    */
   public CellChain pump(double volume) {
-    chain.add(MixedCell.pump(coolant, layout, density * volume));
+    chain.add(MixedCell.pump(scale, layout, density * volume));
     return this;
   }
 
@@ -64,7 +65,7 @@ public final class CellChain implements OrdinaryDifferentialEquation {
    * @param hose the hose
    */
   public CellChain hose(Hose hose) {
-    chain.add(new HoseCells(hose, coolant, layout, density));
+    chain.add(new HoseCells(hose, coolant, scale, layout, density));
     return this;
   }
 
@@ -120,14 +121,14 @@ public final class CellChain implements OrdinaryDifferentialEquation {
    */
   public CellChain from(double temperature) {
     double[] all = new double[layout.size()];
-    Arrays.fill(all, temperature);
+    chain.forEach(cells -> cells.fill(all, temperature));
     return from(all);
   }
 
   /**
-   * Starts at given temperatures and works out the films at the flow at time zero.
+   * Starts at given states and works out the films at the flow at time zero.
    *
-   * @param state K
+   * @param state K; for coolant theta, which is the temperature if the heat capacity is constant
    */
   public CellChain from(double... state) {
     y = state.clone();
@@ -153,7 +154,10 @@ public final class CellChain implements OrdinaryDifferentialEquation {
     for (int i = 0; i < times.length; i++) {
       DormandPrince54Integrator integrator =
           new DormandPrince54Integrator(
-              1e-9, 30, tolerance, Options.DEFAULT.relativeTolerance() * tolerance / 1e-4);
+              1e-9,
+              30,
+              tolerance,
+              Options.DEFAULT.explicitly().relativeTolerance() * tolerance / 1e-4);
       integrator.setInitialStepSize(Math.min(1e-3, (times[i] - time) / 2));
       films(time);
       y = integrator.integrate(this, new ODEState(time, y), times[i]).getPrimaryState();
@@ -171,7 +175,7 @@ public final class CellChain implements OrdinaryDifferentialEquation {
    */
   public double leaving(double[] state) {
     chain.get(chain.size() - 1).outlet(state, moment);
-    return moment.coolantTemperature;
+    return scale.temperature(moment.coolantTheta);
   }
 
   /**
@@ -196,8 +200,7 @@ public final class CellChain implements OrdinaryDifferentialEquation {
     if (closed) {
       chain.get(chain.size() - 1).outlet(state, moment);
     } else {
-      moment.coolantTemperature = inlet.applyAsDouble(t);
-      moment.coolantEnthalpy = coolant.enthalpy(moment.coolantTemperature);
+      moment.coolantTheta = scale.theta(inlet.applyAsDouble(t));
     }
     for (LoopCells cells : chain) {
       cells.derivatives(state, dy, moment);

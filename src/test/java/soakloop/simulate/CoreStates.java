@@ -45,10 +45,10 @@ final class CoreStates {
   }
 
   /** Returns the mean of metal less coolant over the core's cells, K. */
-  double metalLessCoolant(double[] y) {
+  double metalLessCoolant(LoopModel model, double[] y) {
     double sum = 0;
     for (int i = coolant; i < coolant + cells; i++) {
-      sum += y[i + cells] - y[i];
+      sum += y[i + cells] - model.temperature(i, y);
     }
     return sum / cells;
   }

@@ -75,7 +75,7 @@ class PumpOffTest {
     @Override
     public void see(LoopModel model, double[] y, Moment m) {
       flow = Math.max(flow, m.coolantFlow);
-      apart = core.metalLessCoolant(y);
+      apart = core.metalLessCoolant(model, y);
       if (m.airMassFlow > 0) {
         apartAtStop = apart;
       }

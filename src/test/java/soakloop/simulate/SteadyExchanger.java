@@ -38,13 +38,12 @@ public final class SteadyExchanger {
             passes,
             grid);
     StateLayout layout = new StateLayout();
-    cells = new ExchangerCells(exchanger, coolant, layout, 1000);
+    cells = new ExchangerCells(exchanger, new EnthalpyScale(coolant), layout, 1000);
     size = layout.size();
     cells.flows(AIR_FLOW, airRate, COOLANT_FLOW, coolantRate);
     moment.coolantFlow = COOLANT_FLOW;
     moment.coolantMassFlow = 1000 * COOLANT_FLOW;
-    moment.coolantTemperature = COOLANT_IN;
-    moment.coolantEnthalpy = coolant.enthalpy(COOLANT_IN);
+    moment.coolantTheta = COOLANT_IN; // of a constant heat capacity, so the temperature itself
   }
 
   /**

@@ -19,6 +19,13 @@ final class Suites {
               new PipeFrontChecks(),
               new HoseWallChecks(),
               new LedgerChecks(),
+              new FinChecks(),
+              new CoreGeometryChecks(),
+              new CoupledFlowChecks(),
+              new FlowChecks(),
+              new ChargeChecks(),
+              new WaterAndIceChecks(),
+              new IceTankChecks(),
               new TradeChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
