@@ -3,7 +3,6 @@ package soakloop.app;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,6 +32,7 @@ import soakloop.study.Ranking;
 final class RankCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private ScenarioArguments arguments = new ScenarioArguments();
+  @Mixin private ResultsTarget target = new ResultsTarget();
 
   @Option(
       names = "--of",
@@ -51,17 +51,6 @@ final class RankCommand implements Callable<Integer> {
   private int top = RankPlan.USUAL_TOP;
 
   @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description = "Folder for the results; out/<scenario name>-rank if left out.")
-  private Optional<Path> folder = Optional.empty();
-
-  @Option(
-      names = "--force",
-      description = "Overwrite files in that folder that this program did not write.")
-  private boolean force;
-
-  @Option(
       names = "--threads",
       paramLabel = "N",
       description = "Runs at a time; as many as there are processors if left out.")
@@ -75,11 +64,10 @@ final class RankCommand implements Callable<Integer> {
     }
     Scenario scenario = arguments.read();
     RankPlan plan = RankPlan.of(scenario, result, top);
-    ResultFolder target =
-        ResultFolder.at(folder.orElse(Path.of("out", scenario.name() + "-rank")), force);
-    target.requireRoomForRanking();
+    ResultFolder folder = target.of(scenario, "-rank");
+    folder.requireRoomForRanking();
     Ranking ranking = ranking(plan);
-    List<Path> written = target.write(ranking, Version.number());
+    List<Path> written = folder.write(ranking, Version.number());
     PrintWriter out = spec.commandLine().getOut();
     out.println(RankText.of(ranking) + "\nReport: " + written.get(0));
     out.flush();

@@ -3,7 +3,6 @@ package soakloop.app;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,17 +31,7 @@ final class RunCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private ScenarioArguments arguments = new ScenarioArguments();
-
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description = "Folder for the results; out/<scenario name> if left out.")
-  private Optional<Path> folder = Optional.empty();
-
-  @Option(
-      names = "--force",
-      description = "Overwrite files in that folder that this program did not write.")
-  private boolean force;
+  @Mixin private ResultsTarget target = new ResultsTarget();
 
   @Option(
       names = "--watch",
@@ -76,12 +65,12 @@ final class RunCommand implements Callable<Integer> {
       throws ScenarioException, SimulationException, ResultException {
     Scenario scenario = arguments.read();
     Outcome outcome = Run.of(scenario);
-    ResultFolder target = ResultFolder.at(folder.orElse(Path.of("out", scenario.name())), force);
+    ResultFolder folder = target.of(scenario, "");
     String version = Version.number();
     List<Path> written =
         refreshing
-            ? target.writeRefreshing(outcome, version, REFRESH)
-            : target.write(outcome, version);
+            ? folder.writeRefreshing(outcome, version, REFRESH)
+            : folder.write(outcome, version);
     return new Done(outcome, written.get(0));
   }
 

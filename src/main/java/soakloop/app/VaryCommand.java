@@ -41,6 +41,7 @@ import soakloop.study.VaryRunner;
 final class VaryCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private ScenarioArguments arguments = new ScenarioArguments();
+  @Mixin private ResultsTarget target = new ResultsTarget();
 
   @Parameters(
       index = "1..*",
@@ -61,17 +62,6 @@ final class VaryCommand implements Callable<Integer> {
       paramLabel = "NAME=VALUE",
       description = "A limit for a result, such as 'coolant=45 degC', in place of the scenario's.")
   private List<String> limits = new ArrayList<>();
-
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description = "Folder for the results; out/<scenario name>-vary if left out.")
-  private Optional<Path> folder = Optional.empty();
-
-  @Option(
-      names = "--force",
-      description = "Overwrite files in that folder that this program did not write.")
-  private boolean force;
 
   @Option(
       names = "--threads",
@@ -95,9 +85,8 @@ final class VaryCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     check();
     Scenario scenario = arguments.read();
-    ResultFolder target =
-        ResultFolder.at(folder.orElse(Path.of("out", scenario.name() + "-vary")), force);
-    return part.isPresent() ? share(scenario, target, part.get()) : whole(scenario, target);
+    ResultFolder folder = target.of(scenario, "-vary");
+    return part.isPresent() ? share(scenario, folder, part.get()) : whole(scenario, folder);
   }
 
   private void check() {
@@ -119,7 +108,7 @@ final class VaryCommand implements Callable<Integer> {
     return new ParameterException(spec.commandLine(), message);
   }
 
-  private int share(Scenario scenario, ResultFolder target, String text) throws Exception {
+  private int share(Scenario scenario, ResultFolder folder, String text) throws Exception {
     Share share =
         Share.of(text).orElseThrow(() -> wrong("--part takes I/N such as 2/8, not " + text));
     VaryPlan plan = plan(scenario);
@@ -127,15 +116,15 @@ final class VaryCommand implements Callable<Integer> {
     int to = VaryPart.from(share.part() + 1, share.of(), plan.size());
     List<VaryPoint> points = run(plan, from, to);
     VaryPart made = new VaryPart(origin(scenario, plan.asked()), share.part(), share.of(), points);
-    say("Part: " + target.write(made));
+    say("Part: " + folder.write(made));
     return ExitCode.DONE.code();
   }
 
-  private int whole(Scenario scenario, ResultFolder target) throws Exception {
+  private int whole(Scenario scenario, ResultFolder folder) throws Exception {
     Optional<VaryParts> parts =
         merge.isPresent() ? Optional.of(VaryParts.in(merge.get())) : Optional.empty();
     VaryPlan plan = parts.isPresent() ? VaryPlan.of(scenario, parts.get().asked()) : plan(scenario);
-    target.requireRoom(plan);
+    folder.requireRoom(plan);
     List<VaryPoint> points;
     if (parts.isPresent()) {
       VaryPart.Origin here = origin(scenario, plan.asked());
@@ -145,7 +134,7 @@ final class VaryCommand implements Callable<Integer> {
       points = run(plan, 0, plan.size());
     }
     Variation variation = new VaryRunner(plan, threads, (done, all) -> {}).variation(points);
-    List<Path> written = target.write(variation, Version.number());
+    List<Path> written = folder.write(variation, Version.number());
     say(VaryText.of(variation) + "\nReport: " + written.get(0));
     return ExitCode.DONE.code();
   }

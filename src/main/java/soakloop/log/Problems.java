@@ -19,7 +19,7 @@ final class Problems {
   /** Adds a problem of the file as a whole. */
   void add(String what) {
     if (shown.size() < SHOWN) {
-      shown.add(file + ": " + what);
+      shown.add(line(what));
     } else {
       hidden++;
     }
@@ -40,9 +40,14 @@ final class Problems {
     add("row " + row + ", column `" + header + "`: " + what);
   }
 
+  /** Returns a problem on one line, whatever the file's names and cells hold. */
+  private String line(String what) {
+    return (file + ": " + what).replaceAll("\\p{Cc}", "?");
+  }
+
   /** Ends the reading with one problem. */
   LogException only(String what) {
-    return new LogException(List.of(file + ": " + what));
+    return new LogException(List.of(line(what)));
   }
 
   /** Ends the reading if there is any problem. */

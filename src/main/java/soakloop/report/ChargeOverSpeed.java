@@ -1,6 +1,7 @@
 package soakloop.report;
 
 import java.awt.Color;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
@@ -44,6 +45,14 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
             ? "Each pull over the last, darker as they go by."
             : "The pull as a dyno sheet shows it.";
     return pulls + (outcome.comparison().isPresent() ? " Dots are logged." : "");
+  }
+
+  /** Returns whether the engine speed rises in any pull: only then is there a line to draw. */
+  boolean hasSomething() {
+    ChartKit kit = new ChartKit(outcome, display);
+    return outcome.pulls().stream()
+        .map(pull -> modelled(kit, pull)[1])
+        .anyMatch(shown -> Arrays.stream(shown).anyMatch(Double::isFinite));
   }
 
   @Override

@@ -43,8 +43,9 @@ sealed interface Chart
     if (outcome.pulls().size() > 1) {
       charts.add(new Creep(outcome, display));
     }
-    if (!outcome.pulls().isEmpty()) {
-      charts.add(new ChargeOverSpeed(outcome, display));
+    ChargeOverSpeed overSpeed = new ChargeOverSpeed(outcome, display);
+    if (overSpeed.hasSomething()) {
+      charts.add(overSpeed);
     }
     charts.add(new CoolantOverTime(outcome, display));
     charts.add(new HeatMoved(outcome, display));

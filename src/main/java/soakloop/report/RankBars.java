@@ -46,7 +46,7 @@ record RankBars(Ranking ranking, RankWords words) implements Chart {
   @Override
   public String caption() {
     int left = ranking.keys().size() - shown().size();
-    return "Each key moved by itself to both ends of its 90 % interval; the line is the scenario as"
+    return "Each key moved by itself to both ends of its 90\u00a0% interval; the line is the scenario as"
         + " it is, "
         + words.result(ranking.own())
         + "."

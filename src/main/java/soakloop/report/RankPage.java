@@ -30,6 +30,7 @@ final class RankPage {
     model.put("answer", PageTemplate.model(say.answer()));
     model.put("charts", PageTemplate.models(charts));
     model.put("keys", tables.all().model());
+    model.put("together", tables.together().model());
     model.put("method", say.method());
     model.put("broken", tables.broken().model());
     return PageTemplate.fill("rank.ftlh", model);

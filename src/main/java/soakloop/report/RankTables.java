@@ -14,7 +14,6 @@ import soakloop.study.Ranking;
 record RankTables(Ranking ranking, RankWords words) {
   /** Returns every key; each cell can stand alone, as it must on a phone. */
   Table all() {
-    RankSentences say = new RankSentences(ranking, words);
     List<List<String>> rows = new ArrayList<>();
     for (Moved moved : ranking.keys()) {
       String cut = moved.key().clipped() ? ", cut" : "";
@@ -24,17 +23,25 @@ record RankTables(Ranking ranking, RankWords words) {
               rows.size() + 1 + " " + moved.key().key(),
               words.changes(moved),
               words.range(moved.key()) + cut + assumed,
-              moved.indices().isPresent() ? say.shares(moved) : "",
               moved.key().means()));
     }
     List<String> head =
-        List.of(
-            "Key",
-            "Result with low / high value",
-            "90 % interval",
-            "Share of variance",
-            "What it is");
-    return new Table(head, rows, 5, 4);
+        List.of("Key", "Result with low / high value", "90\u00a0% interval", "What it is");
+    return new Table(head, rows, 4, 3);
+  }
+
+  /** Returns the keys that moved together, with their shares. */
+  Table together() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Moved moved : ranking.together()) {
+      Moved.Together shares = moved.indices().orElseThrow();
+      rows.add(
+          List.of(
+              moved.key().key(),
+              words.share(shares.alone()) + " alone",
+              words.share(shares.total()) + " with others"));
+    }
+    return new Table(List.of("Key", "Share of variance", ""), rows, 3, 2);
   }
 
   /** Returns the first keys for a console; a star marks what is assumed. */

@@ -45,7 +45,7 @@ final class VaryPage {
                 "title",
                 measure.label() + ", " + words.display().symbol(measure.dimension()),
                 "note",
-                "Across: " + plan.keys().get(0).key() + ".",
+                "Across: " + words.heading(plan.keys().get(0)) + ".",
                 "grid",
                 tables.map(measure, COLUMNS).model()));
       }

@@ -48,7 +48,7 @@ record VaryTables(Variation variation, VaryWords words) {
     KeyRange down = variation.plan().keys().get(1);
     List<Integer> columns = Evenly.pick(across.size(), most);
     List<String> head = new ArrayList<>(List.of(words.heading(down)));
-    columns.forEach(c -> head.add(words.value(across, across.values().get(c))));
+    columns.forEach(c -> head.add(words.number(across.values().get(c))));
     List<List<String>> rows = new ArrayList<>();
     for (int r : Evenly.pick(down.size(), MOST_DOWN)) {
       List<String> row = new ArrayList<>(List.of(words.number(down.values().get(r))));

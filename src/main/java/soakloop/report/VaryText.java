@@ -40,7 +40,7 @@ public final class VaryText {
                   + ", "
                   + words.display().symbol(measure.dimension())
                   + ", across: "
-                  + plan.keys().get(0).key()
+                  + words.heading(plan.keys().get(0))
                   + ":"));
       tables.map(measure, COLUMNS).lines().forEach(l -> lines.add(TextSummary.cut(l)));
     }

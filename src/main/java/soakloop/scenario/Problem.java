@@ -10,6 +10,17 @@ package soakloop.scenario;
  * @param message what was found and what is allowed
  */
 public record Problem(String file, int line, int column, String key, String message) {
+  /** Keeps what was found in a file or on a command line from breaking the message's one line. */
+  public Problem {
+    file = oneLine(file);
+    key = oneLine(key);
+    message = oneLine(message);
+  }
+
+  private static String oneLine(String text) {
+    return text.replaceAll("\\p{Cc}", "?");
+  }
+
   @Override
   public String toString() {
     String place = line > 0 ? file + ":" + line + ":" + column : file;

@@ -7,6 +7,7 @@ import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
 import soakloop.fluid.Water;
 import soakloop.quantity.Curve;
+import soakloop.quantity.Dimension;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
@@ -68,9 +69,16 @@ final class RigReader {
       return Water.INSTANCE;
     }
     Glycol kind = glycol.equals("ethylene") ? Glycol.ETHYLENE : Glycol.PROPYLENE;
-    return volume.isPresent()
-        ? GlycolMix.ofVolume(kind, volume.getAsDouble())
-        : GlycolMix.ofMass(kind, mass.getAsDouble());
+    if (mass.isPresent()) {
+      return GlycolMix.ofMass(kind, mass.getAsDouble());
+    }
+    if (volume.getAsDouble() > kind.maxVolumeFraction()) {
+      String most = Dimension.FRACTION.require("%").format(kind.maxVolumeFraction(), 1);
+      in.problem(
+          "by-volume", "is too much; allowed with " + glycol + " glycol: 0 to " + most + " %");
+      return Water.INSTANCE;
+    }
+    return GlycolMix.ofVolume(kind, volume.getAsDouble());
   }
 
   private Engine engine() {

@@ -1,5 +1,6 @@
 package soakloop.scenario;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -90,6 +91,23 @@ public record Scenario(
       changed = changed.with(change.getKey(), change.getValue());
     }
     return ScenarioReader.read(changed);
+  }
+
+  /**
+   * Returns what a mistyped key may have meant: a key that this scenario has a value for, stated or
+   * assumed, or another with a number.
+   *
+   * @param key dotted path as written
+   */
+  public Optional<String> nearestKey(String key) {
+    List<String> known = new ArrayList<>();
+    values.forEach(stated -> known.add(stated.key()));
+    KeyTable.get().specs().stream()
+        .filter(row -> row.dimension().isPresent())
+        .map(KeySpec::key)
+        .filter(row -> !row.startsWith("*") && !row.startsWith("session."))
+        .forEach(known::add);
+    return Nearest.to(key, known);
   }
 
   /** Returns the defaults that were used, values and spreads in the units results are shown in. */

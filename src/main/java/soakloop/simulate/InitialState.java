@@ -51,7 +51,9 @@ final class InitialState {
     if (start.loopCoolant().isPresent() || start.charge().isEmpty()) {
       refuseIce(start.loopCoolant().orElse(day), setup.rig().coolant().freezingTemperature());
     }
-    model.fillLoop(y, start.loopCoolant().orElse(day));
+    // On a freezing day a car from a warm garage: the loop is looked for among liquid ones only.
+    double liquid = Math.max(day, setup.rig().coolant().freezingTemperature());
+    model.fillLoop(y, start.loopCoolant().orElse(liquid));
     model.startPhase(resting(setup), 0, y);
     if (start.charge().isEmpty()) {
       settleDucts(start.loopCoolant().orElse(day), Optional.empty());

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.hipparchus.exception.LocalizedCoreFormats;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
@@ -32,6 +33,9 @@ public final class Simulation {
   /** Samples of a trace at the most: a session of many hours is sampled more thinly. */
   private static final int MOST_SAMPLES = 100_000;
 
+  /** States of a model at the most: more take gigabytes and minutes to begin with. */
+  private static final int MOST_STATES = 20_000;
+
   private final Setup setup;
   private final Options options;
   private final LoopModel model;
@@ -41,10 +45,10 @@ public final class Simulation {
   private Optional<RosenbrockStep> step = Optional.empty();
   private long evaluations;
 
-  private Simulation(Setup setup, Options options) {
+  private Simulation(Setup setup, Options options) throws SimulationException {
     this.setup = setup;
     this.options = options;
-    this.model = new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant());
+    this.model = model(setup);
     this.recorder = new Recorder(model);
   }
 
@@ -78,7 +82,21 @@ public final class Simulation {
    * @throws SimulationException if the start cannot be
    */
   public static void checkStart(Setup setup) throws SimulationException {
-    InitialState.of(new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant()), setup);
+    InitialState.of(model(setup), setup);
+  }
+
+  private static LoopModel model(Setup setup) throws SimulationException {
+    LoopModel model = new LoopModel(setup.rig(), setup.day(), setup.start().engineCoolant());
+    if (model.getDimension() > MOST_STATES) {
+      throw SimulationException.input(
+          String.format(
+              Locale.ROOT,
+              "loop: its cells and layers make %d states; allowed: %d; give exchangers and hoses"
+                  + " fewer",
+              model.getDimension(),
+              MOST_STATES));
+    }
+    return model;
   }
 
   private Trace run() throws SimulationException {
@@ -121,6 +139,10 @@ public final class Simulation {
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
       evaluations += integrator.getEvaluations();
     } catch (MathRuntimeException | IllegalArgumentException e) {
+      if (e instanceof MathRuntimeException math
+          && math.getSpecifier() == LocalizedCoreFormats.MAX_COUNT_EXCEEDED) {
+        throw tooMuchWork(phase, start);
+      }
       // The second comes from fluid properties asked for at impossible temperatures.
       throw SimulationException.unfinished(
           String.format(
@@ -138,10 +160,23 @@ public final class Simulation {
     return y;
   }
 
+  private SimulationException tooMuchWork(Phase phase, double start) {
+    return SimulationException.unfinished(
+        String.format(
+            Locale.ROOT,
+            "%s (from %.1f s): given up, this would take too long to compute with %d states; give the"
+                + " loop fewer cells or layers, or make the session shorter",
+            phase.name(),
+            start,
+            model.getDimension()));
+  }
+
   private ODEIntegrator integrator(Phase phase) {
     double longest = longestStep(phase.drive());
     ODEIntegrator integrator =
         options.explicit() ? explicit(phase, longest) : linearlyImplicit(longest);
+    double left = options.mostWork() / model.getDimension() - evaluations;
+    integrator.setMaxEvaluations((int) Math.max(0, Math.min(left, Integer.MAX_VALUE)));
     integrator.addStepHandler(recorder);
     if (!(phase.drive() instanceof Drive.EngineOff)) {
       addLimit(integrator);

@@ -68,6 +68,10 @@ final class RangeReader {
     }
     Optional<KeySpec> spec = KeyLookup.spec(key);
     if (spec.isEmpty()) {
+      Optional<String> near = scenario.nearestKey(key);
+      if (near.isPresent()) {
+        throw new StudyException(key + ": is not a key; did you mean `" + near.get() + "`?");
+      }
       scenario.with(key, range.split("\\.\\.|,", 2)[0].strip());
       throw new StudyException(key + ": is not a key of a scenario");
     }

@@ -8,6 +8,7 @@ import soakloop.log.Signal;
 import soakloop.scenario.Scenario;
 import soakloop.session.Drive;
 import soakloop.session.Phase;
+import soakloop.simulate.Options;
 import soakloop.simulate.Simulation;
 import soakloop.simulate.SimulationException;
 import soakloop.simulate.Trace;
@@ -24,7 +25,19 @@ public final class Run {
    * @throws SimulationException if the start cannot be, or the run breaks off
    */
   public static Outcome of(Scenario scenario) throws SimulationException {
-    Trace trace = Simulation.run(scenario.setup());
+    return of(scenario, Options.DEFAULT);
+  }
+
+  /**
+   * Runs a scenario in a way that is not the usual one.
+   *
+   * @param scenario what to run
+   * @param options how
+   * @return what it gave
+   * @throws SimulationException if the start cannot be, or the run breaks off
+   */
+  public static Outcome of(Scenario scenario, Options options) throws SimulationException {
+    Trace trace = Simulation.run(scenario.setup(), options);
     List<PullResult> pulls =
         PullResults.of(trace, scenario.limits().chargeTemperature(), scenario.logged());
     Optional<Comparison> comparison =

@@ -4,12 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import soakloop.fluid.Water;
 import soakloop.rig.Day;
+import soakloop.rig.Hose;
+import soakloop.rig.Loop;
+import soakloop.rig.LoopElement;
+import soakloop.rig.Materials;
 import soakloop.rig.Rig;
 import soakloop.session.Session;
 import soakloop.session.Start;
@@ -52,6 +57,32 @@ class StartTemperaturesTest {
     String message = String.valueOf(wrong.getMessage());
     assertTrue(wrong.isInputWrong(), message);
     assertTrue(message.startsWith("start.charge: "), message);
+  }
+
+  /** From a warm garage into the frost, on plain water, with a hose whose film is worked out. */
+  @Test
+  void loopIsLookedForAmongLiquidOnesOnly() throws SimulationException {
+    Setup trade = TradeRig.pulls(1, 1600);
+    Rig rig = trade.rig();
+    List<LoopElement> elements = new ArrayList<>(rig.loop().elements());
+    elements.add(new Hose("odd hose", 1, 0.02, Materials.HoseWall.RUBBER.thick(4e-3), 12, 3, 3));
+    Rig onWater =
+        new Rig(
+            Water.INSTANCE,
+            rig.engine(),
+            rig.blower(),
+            rig.boost(),
+            rig.plenum(),
+            rig.sensor(),
+            new Loop(elements, rig.loop().resistance()),
+            rig.airflow(),
+            rig.underhood());
+    Day frost = new Day(233.15, 100e3, 0.3);
+    Start warm = new Start(OptionalDouble.of(300), OptionalDouble.empty(), 366);
+    Trace trace =
+        Simulation.run(new Setup(frost, onWater, warm, trade.session(), OptionalDouble.empty()));
+    assertEquals(300, trace.value(Channel.SENSOR, 0), 1e-6);
+    assertTrue(trace.value(Channel.CORE_COOLANT_IN, 0) > 273.15);
   }
 
   @Test

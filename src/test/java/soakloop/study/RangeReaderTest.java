@@ -37,6 +37,19 @@ class RangeReaderTest {
     assertEquals("3 L", range.written(3));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "reservoir.volumme, reservoir.volume",
+    "resevoir.volume, reservoir.volume",
+    "pump.flo, pump.flow",
+    "limits.charge-temprature, limits.charge-temperature",
+    "session.2.wait.fro, session.2.wait.for"
+  })
+  void mistypedKeysAreGuessed(String written, String meant) {
+    StudyException e = assertThrows(StudyException.class, () -> range(written + "=1..2"));
+    assertEquals(written + ": is not a key; did you mean `" + meant + "`?", e.getMessage());
+  }
+
   @Test
   void slashesInUnitsAreNoCounts() throws Exception {
     assertEquals(9, range("plumbing.at-flow=10 L/min..30 L/min").size());
@@ -133,8 +146,7 @@ class RangeReaderTest {
   @Test
   void unknownKeysAreTheReadersToRefuse() {
     ScenarioException e =
-        assertThrows(ScenarioException.class, () -> range("reservoir.volumme=3 L..5 L"));
-    assertTrue(
-        String.valueOf(e.getMessage()).contains("reservoir.volumme: is not a key"), e.getMessage());
+        assertThrows(ScenarioException.class, () -> range("horses.power=3 L..5 L"));
+    assertTrue(String.valueOf(e.getMessage()).contains("horses: is not a key"), e.getMessage());
   }
 }

@@ -85,6 +85,34 @@ class RankRunnerTest {
     assertTrue(blower.key().assumed());
   }
 
+  /** Over a small spread a bar is the slope: a central difference with another step agrees. */
+  @Test
+  void barsOverSmallSpreadsAreCentralDifferences() throws Exception {
+    Scenario scenario =
+        scenario(TEXT)
+            .with(
+                Map.of(
+                    "blower.adiabatic-efficiency", "62 % +/- 1 point",
+                    "sensor.time-constant", "3 s +/- 2 %",
+                    "core.metal-per-volume", "1.0 kg/L +/- 2 %"));
+    Ranking ranking = rank(scenario, 0, 2);
+    Map<String, List<String>> steps =
+        Map.of(
+            "blower.adiabatic-efficiency", List.of("61.7 %", "62.3 %"),
+            "sensor.time-constant", List.of("2.982 s", "3.018 s"),
+            "core.metal-per-volume", List.of("0.994 kg/L", "1.006 kg/L"));
+    for (Map.Entry<String, List<String>> step : steps.entrySet()) {
+      // Each step is 0.3 of the spread.
+      double low = peak(scenario.with(step.getKey(), step.getValue().get(0)));
+      double high = peak(scenario.with(step.getKey(), step.getValue().get(1)));
+      Moved bar = find(ranking, step.getKey());
+      double moved = bar.high().change().orElseThrow() - bar.low().change().orElseThrow();
+      double wanted = (high - low) / 0.3;
+      assertEquals(wanted, moved, 0.02 * Math.abs(wanted), step.getKey());
+      assertTrue(Math.abs(wanted) > 1e-3, step.getKey());
+    }
+  }
+
   @Test
   void largestSwingComesFirst() throws Exception {
     List<Moved> keys = rank(scenario(TEXT), 0, 2).keys();
