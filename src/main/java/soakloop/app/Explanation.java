@@ -109,13 +109,23 @@ final class Explanation {
             log.time(0),
             log.endTime()));
     for (Log.Column column : log.columns()) {
-      String meaning =
-          column
-              .signal()
-              .map(s -> s.key() + (column.unit().isEmpty() ? "" : " in " + column.unit()))
-              .orElse("not read" + (column.remark().isEmpty() ? "" : ": " + column.remark()));
-      wrapped("  " + column.header(), meaning);
+      wrapped("  " + column.header(), meaning(column));
     }
+    log.remarks().forEach(r -> wrapped("  Note", r.text()));
+  }
+
+  private static String meaning(Log.Column column) {
+    String remark = column.remark();
+    if (column.signal().isEmpty()) {
+      return "not read" + (remark.isEmpty() ? "" : ": " + remark);
+    }
+    String what =
+        column.signal().get().key() + (column.unit().isEmpty() ? "" : " in " + column.unit());
+    return switch (column.confidence()) {
+      case SURE -> what;
+      case LIKELY -> what + ", likely: " + remark;
+      case GUESSED -> what + ", a guess: " + remark;
+    };
   }
 
   private void assumed() {

@@ -1,7 +1,5 @@
 package soakloop.app;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,8 +34,8 @@ final class ScenarioArguments {
     return file;
   }
 
-  /** Returns what the scenario's file holds. */
-  byte[] content() throws IOException {
-    return Files.readAllBytes(file);
+  /** Returns what the scenario's file holds, which may have gone since it was read. */
+  byte[] content() throws ScenarioException {
+    return ScenarioReader.content(file);
   }
 }

@@ -23,7 +23,7 @@ record Header(
    * counts as the unit only where the name without it is listed and with it is not.
    */
   static Header of(String cell) {
-    String text = cell.strip();
+    String text = cell.strip().replace("\u00c2\u00b0", "\u00b0");
     for (Pattern pattern : new Pattern[] {BRACKETED, AFTER_COMMA}) {
       Matcher m = pattern.matcher(text);
       if (m.matches()) {
@@ -42,10 +42,24 @@ record Header(
     return new Header(text, text, Optional.empty(), whole);
   }
 
+  /**
+   * Takes a header apart whose unit stands in a row of its own.
+   *
+   * @param cell the name
+   * @param unit the unit, or nothing
+   */
+  static Header of(String cell, String unit) {
+    Header header = of(cell);
+    String said = LogUnits.clean(unit);
+    if (CellStyle.isMissing(said)) {
+      return header;
+    }
+    return new Header(header.text(), header.name(), Optional.of(said), header.meaning());
+  }
+
   /** Returns whether the header says that a pressure counts from vacuum. */
   boolean isAbsolutePressure() {
-    return meaning.filter(ColumnNames.AbsolutePressure.class::isInstance).isPresent()
-        || unit.filter(LogUnits::isAbsolutePressure).isPresent();
+    return says(Signal.MANIFOLD_PRESSURE) || unit.filter(LogUnits::isAbsolutePressure).isPresent();
   }
 
   /** Returns whether the name alone says this signal. */

@@ -11,10 +11,12 @@ import soakloop.quantity.Curve;
 /** A logged run: signals in SI units over time. */
 public final class Log {
   private final String name;
-  private final double[] time;
-  private final Map<Signal, double[]> values;
+  private final Series time;
+  private final Series rows;
+  private final Map<Signal, Series> values;
   private final List<Column> columns;
   private final List<String> notes;
+  private final List<Remark> remarks;
 
   /**
    * How a column was understood.
@@ -23,8 +25,15 @@ public final class Log {
    * @param signal what it was taken as, if anything
    * @param unit symbol of the unit it was read in, empty if not read
    * @param remark why it was not read, or what a reader should know of how it was; may be empty
+   * @param confidence how sure the meaning is; of one not read, that it is not read
    */
-  public record Column(String header, Optional<Signal> signal, String unit, String remark) {}
+  public record Column(
+      String header, Optional<Signal> signal, String unit, String remark, Confidence confidence) {
+    /** Makes a column of which all is sure. */
+    public Column(String header, Optional<Signal> signal, String unit, String remark) {
+      this(header, signal, unit, remark, Confidence.SURE);
+    }
+  }
 
   /**
    * Makes a log.
@@ -41,23 +50,82 @@ public final class Log {
       Map<Signal, double[]> values,
       List<Column> columns,
       List<String> notes) {
-    this.name = name;
-    this.time = time.clone();
-    this.values = new EnumMap<>(Signal.class);
-    values.forEach(
-        (signal, column) -> {
-          if (column.length != time.length) {
-            throw new IllegalArgumentException("column of another length: " + signal);
-          }
-          this.values.put(signal, column.clone());
-        });
+    this(
+        name,
+        new PlainSeries(time),
+        new Lines(time.length),
+        plain(time, values),
+        columns,
+        notes,
+        List.of());
     for (int i = 1; i < time.length; i++) {
       if (!(time[i] > time[i - 1])) {
         throw new IllegalArgumentException("time must rise: " + time[i - 1] + ", " + time[i]);
       }
     }
+  }
+
+  /**
+   * Makes a log of what was read.
+   *
+   * @param time s, strictly rising
+   * @param rows the file's row of each, counted from 1
+   */
+  Log(
+      String name,
+      Series time,
+      Series rows,
+      Map<Signal, Series> values,
+      List<Column> columns,
+      List<String> notes,
+      List<Remark> remarks) {
+    this.name = name;
+    this.time = time;
+    this.rows = rows;
+    this.values = new EnumMap<>(Signal.class);
+    this.values.putAll(values);
     this.columns = List.copyOf(columns);
     this.notes = List.copyOf(notes);
+    this.remarks = List.copyOf(remarks);
+  }
+
+  private static Map<Signal, Series> plain(double[] time, Map<Signal, double[]> values) {
+    Map<Signal, Series> series = new EnumMap<>(Signal.class);
+    values.forEach(
+        (signal, column) -> {
+          if (column.length != time.length) {
+            throw new IllegalArgumentException("column of another length: " + signal);
+          }
+          series.put(signal, new PlainSeries(column));
+        });
+    return series;
+  }
+
+  /** Numbers as they are. */
+  private static final class PlainSeries implements Series {
+    private final double[] values;
+
+    PlainSeries(double[] values) {
+      this.values = values.clone();
+    }
+
+    @Override
+    public int size() {
+      return values.length;
+    }
+
+    @Override
+    public double at(int row) {
+      return values[row];
+    }
+  }
+
+  /** Rows of a log that was no file: counted from 1. */
+  private record Lines(int size) implements Series {
+    @Override
+    public double at(int row) {
+      return row + 1;
+    }
   }
 
   /** Returns the file's name. */
@@ -67,7 +135,7 @@ public final class Log {
 
   /** Returns the number of rows. */
   public int size() {
-    return time.length;
+    return time.size();
   }
 
   /**
@@ -76,12 +144,12 @@ public final class Log {
    * @param row index from 0
    */
   public double time(int row) {
-    return time[row];
+    return time.at(row);
   }
 
   /** Returns the time of the last row, s. */
   public double endTime() {
-    return time[time.length - 1];
+    return time.at(time.size() - 1);
   }
 
   /** Returns the signals it has besides time, in the order of {@link Signal}. */
@@ -105,8 +173,8 @@ public final class Log {
    * @param row index from 0
    */
   public double value(Signal signal, int row) {
-    double[] column = values.get(signal);
-    return column == null ? Double.NaN : column[row];
+    Series column = values.get(signal);
+    return column == null ? Double.NaN : column.at(row);
   }
 
   /**
@@ -116,17 +184,18 @@ public final class Log {
    * @return empty if the log lacks it or has no value of it
    */
   public Optional<Curve> curve(Signal signal) {
-    double[] column = values.get(signal);
+    Series column = values.get(signal);
     if (column == null) {
       return Optional.empty();
     }
-    double[] x = new double[column.length];
-    double[] y = new double[column.length];
+    double[] x = new double[column.size()];
+    double[] y = new double[column.size()];
     int n = 0;
-    for (int i = 0; i < column.length; i++) {
-      if (!Double.isNaN(column[i])) {
-        x[n] = time[i];
-        y[n++] = column[i];
+    for (int i = 0; i < x.length; i++) {
+      double value = column.at(i);
+      if (!Double.isNaN(value)) {
+        x[n] = time.at(i);
+        y[n++] = value;
       }
     }
     return n == 0
@@ -134,12 +203,26 @@ public final class Log {
         : Optional.of(Curve.of(java.util.Arrays.copyOf(x, n), java.util.Arrays.copyOf(y, n)));
   }
 
-  /** Returns how each column of the file was understood. */
+  /**
+   * Returns the row of the file that a row was read from, counted from 1 as an editor shows it.
+   *
+   * @param row index from 0
+   */
+  public long fileRow(int row) {
+    return (long) rows.at(row);
+  }
+
+  /** Returns what a reader should know of the file's rows, and what was done about it. */
+  public List<Remark> remarks() {
+    return remarks;
+  }
+
+  /** Returns how each column of the file was understood, then those that were made from others. */
   public List<Column> columns() {
     return columns;
   }
 
-  /** Returns the comment lines of the file. */
+  /** Returns the comment lines of the file and the rows before its header. */
   public List<String> notes() {
     return notes;
   }

@@ -3,201 +3,257 @@ package soakloop.log;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a plain CSV log: one header row, then numbers.
+ * Reads a log as its logger wrote it.
  *
- * <p>Cells are parted by commas, semicolons or tabs, whichever the header row has; text is UTF-8
- * with or without a byte order mark; lines that begin with {@code #} are kept as notes; blank lines
- * and rows without any value are skipped. Columns are those that the scenario names, else those
- * with a known name; a unit stands in the header or in the scenario. A cell that is empty, {@code
- * NaN} or {@code N/A} has no value.
+ * <p>Encoding, separator and decimal sign are found by looking; rows before the header and lines
+ * that begin with {@code #} are kept as notes; units stand in the header, in a row below it, in the
+ * cells, in the scenario, or are told by the values. Columns are those that the scenario names,
+ * else those with a known name. Cells without a number have no value. A long file, with a row for
+ * each value, is read too. Memory goes with the values read, one or two bytes each as a rule, not
+ * with the file.
  *
- * <p>The file is only read. All problems found are reported at once, with rows counted from 1 as an
- * editor shows them.
+ * <p>What is doubtful is said in {@link Log#columns} and {@link Log#remarks}; only what cannot be
+ * used is an error. The file is only read. Rows are counted from 1 as an editor shows them.
  */
 public final class LogReader {
-  /** Engine speed under which an engine with a blower makes no boost, rev/s. */
-  private static final double IDLING = 1200.0 / 60;
-
-  /** Gauge pressure that no idling engine has but an absolute one shows, Pa. */
-  private static final double ABSOLUTE_AT_IDLE = 20e3;
-
-  private final Table table;
-  private final List<Header> headers;
+  private final Path file;
+  private final LogColumns columns;
   private final Problems problems;
 
-  private LogReader(Table table, List<Header> headers, Problems problems) {
-    this.table = table;
-    this.headers = headers;
-    this.problems = problems;
+  private LogReader(Path file, LogColumns columns) {
+    this.file = file;
+    this.columns = columns;
+    this.problems = new Problems(file.toString());
   }
 
   /**
    * Reads a log.
    *
-   * @param file the CSV file
+   * @param file the text file
    * @param columns what the scenario says of its columns
    * @return the log, in SI units, with at least two rows and one signal besides time
    * @throws LogException if it cannot be used; says everything that is wrong with it, up to 20
    *     problems
    */
   public static Log read(Path file, LogColumns columns) throws LogException {
-    Problems problems = new Problems(file.toString());
-    String text = LogText.read(file, problems);
-    Table table = Table.of(text, problems);
-    List<Header> headers = table.header().cells().stream().map(Header::of).toList();
-    HardCases.check(table, headers, text, problems);
-    String name = Optional.ofNullable(file.getFileName()).orElse(file).toString();
-    return new LogReader(table, headers, problems).log(name, columns);
+    return new LogReader(file, columns).read();
   }
 
-  private Log log(String name, LogColumns columns) throws LogException {
-    ColumnMatcher matcher = ColumnMatcher.of(headers, columns, problems);
-    Optional<ColumnMatcher.Match> found = matcher.match(Signal.TIME);
-    if (found.isEmpty()) {
+  private Log read() throws LogException {
+    LogText text = LogText.of(file, problems);
+    Dialect dialect = Dialect.of(text.head());
+    Layout layout = Layout.of(text, dialect, wanted(), problems);
+    Optional<LongTable> rows = LongTable.of(text, dialect, layout);
+    if (rows.isPresent()) {
+      RawTable table = rows.get().read(columns.rate(), problems);
+      Layout pivoted = layout.with(table.headers());
+      ChosenColumns chosen = ChosenColumns.of(pivoted, columns, problems);
       problems.check();
-      throw noTime(matcher);
+      return log(pivoted, dialect, table, chosen, Optional.of(rows.get().time()));
     }
-    ColumnMatcher.Match time = found.get();
-    if (matcher.matches().size() < 2) {
-      problems.check();
-      throw problems.only(
-          "has no column besides time that is known; name them in the scenario; its columns are "
-              + matcher.list());
-    }
-    List<Table.Row> rows = wholeRows();
-    double[] times = column(time, rows);
-    checkRising(time, rows, times);
-    Map<Signal, double[]> values = new EnumMap<>(Signal.class);
-    List<ColumnMatcher.Match> empty = new ArrayList<>();
-    for (ColumnMatcher.Match match : matcher.matches()) {
-      double[] column = match.equals(time) ? times : column(match, rows);
-      if (IntStream.range(0, column.length).allMatch(i -> Double.isNaN(column[i]))) {
-        empty.add(match);
-      } else if (!match.equals(time)) {
-        values.put(match.signal(), column);
-      }
-    }
-    checkGauge(matcher, rows, values);
-    if (table.rows().size() < 2) {
-      problems.add(
-          "has " + count(table.rows().size(), "row") + " of values; at least 2 are needed");
-    }
+    ChosenColumns chosen = ChosenColumns.of(layout, columns, problems);
     problems.check();
+    Optional<TimeColumn> time =
+        columns.rate().isPresent() ? Optional.empty() : timeColumn(layout, dialect, chosen);
+    RawTable table = new WideTable(text, dialect, layout).read(time, chosen, problems);
+    problems.check();
+    return log(layout, dialect, table, chosen, time);
+  }
+
+  private Set<String> wanted() {
+    Set<String> wanted = new LinkedHashSet<>();
+    columns.chosen().values().forEach(c -> wanted.add(c.header().strip()));
+    return wanted;
+  }
+
+  private Optional<TimeColumn> timeColumn(Layout layout, Dialect dialect, ChosenColumns chosen)
+      throws LogException {
+    TimeColumn.Finder finder = new TimeColumn.Finder(layout, dialect.style());
+    Integer index = chosen.indices().get(Signal.TIME);
+    Optional<TimeColumn> found =
+        index == null
+            ? finder.find()
+            : finder.chosen(
+                index,
+                Optional.ofNullable(columns.chosen().get(Signal.TIME)).flatMap(c -> c.unit()));
+    if (found.isPresent()) {
+      return found;
+    }
+    if (layout.sample().size() < 2) {
+      checkRows(layout.sample().size());
+    }
+    if (finder.complaints().isEmpty()) {
+      String parted =
+          layout.headers().size() == 1
+              ? " (cells must be parted by commas, semicolons, tabs or bars)"
+              : "";
+      throw problems.only(
+          "has no time column; head it `Time [s]`, name it in the scenario, or say how many rows a"
+              + " second there are, as `rate: 10 Hz` under log; its columns are "
+              + layout.list()
+              + parted);
+    }
+    finder.complaints().forEach(problems::add);
+    problems.check();
+    return Optional.empty();
+  }
+
+  private void checkRows(int rows) throws LogException {
+    if (rows < 2) {
+      throw problems.only(
+          "has " + rows + (rows == 1 ? " row" : " rows") + " of values; at least 2 are needed");
+    }
+  }
+
+  private Log log(
+      Layout layout,
+      Dialect dialect,
+      RawTable table,
+      ChosenColumns chosen,
+      Optional<TimeColumn> time)
+      throws LogException {
+    TimeAxis axis =
+        columns.rate().isPresent()
+            ? TimeAxis.even(table.lines().size(), columns.rate().getAsDouble())
+            : TimeAxis.of(table.time(), table.lines());
+    checkRows(axis.time().size());
+    ColumnMatcher matcher = new ColumnMatcher(new Matching(table, chosen, columns, axis, problems));
+    int timeIndex = time.map(TimeColumn::index).orElse(-1);
+    Map<Signal, Reading> readings = matcher.match(timeIndex);
+    problems.check();
+    Map<Signal, Series> values = new EnumMap<>(Signal.class);
+    readings.forEach(
+        (signal, r) -> {
+          @Nullable Series raw = table.columns()[r.index()];
+          if (raw != null) {
+            values.put(signal, new Measured(raw, r.unit(), PlausibleRange.of(signal), axis));
+          }
+        });
+    List<Remark> remarks = new ArrayList<>(format(dialect, table));
+    values.forEach(
+        (signal, series) ->
+            LeftOut.of(
+                    (Measured) series,
+                    table.headers().get(indexOf(readings, signal)).text(),
+                    table.lines())
+                .ifPresent(remarks::add));
+    values.values().removeIf(s -> Stats.of(s).count() == 0);
     if (values.isEmpty()) {
-      throw problems.only("has no value in any known column besides time");
+      throw nothing(matcher, readings, layout);
     }
-    return new Log(name, times, values, matcher.columns(empty), table.notes());
+    List<Log.Column> told = new ArrayList<>();
+    for (int i = 0; i < table.headers().size(); i++) {
+      told.add(column(i, table.headers().get(i), time, readings, values, matcher));
+    }
+    for (Signal[] pair :
+        new Signal[][] {
+          {Signal.MANIFOLD_PRESSURE, Signal.BOOST},
+          {Signal.PRESSURE_BEFORE_CORE, Signal.BOOST_BEFORE_CORE}
+        }) {
+      DerivedBoost.of(pair[0], pair[1], values)
+          .ifPresent(
+              d -> {
+                values.put(d.signal(), d.values());
+                told.add(d.column());
+              });
+    }
+    remarks.addAll(axis.remarks());
+    Series lines = axis.rows().isPresent() ? new Picked(table.lines(), axis) : table.lines();
+    String name = Optional.ofNullable(file.getFileName()).orElse(file).toString();
+    return new Log(name, axis.time(), lines, values, told, table.notes(), remarks);
   }
 
-  private LogException noTime(ColumnMatcher matcher) {
-    String parted =
-        headers.size() == 1 ? " (cells must be parted by commas, semicolons or tabs)" : "";
+  private static int indexOf(Map<Signal, Reading> readings, Signal signal) {
+    Reading r = readings.get(signal);
+    return r == null ? 0 : r.index();
+  }
+
+  /** Rows of the file that the log has. */
+  private record Picked(Series all, TimeAxis axis) implements Series {
+    @Override
+    public int size() {
+      return axis.time().size();
+    }
+
+    @Override
+    public double at(int row) {
+      return all.at(axis.row(row));
+    }
+  }
+
+  private List<Remark> format(Dialect dialect, RawTable table) {
+    List<Remark> remarks = new ArrayList<>();
+    if (dialect.style().decimal() == ',') {
+      remarks.add(new Remark(Remark.Kind.FORMAT, 0, 0, "numbers have a decimal comma"));
+    }
+    if (columns.rate().isPresent()) {
+      remarks.add(
+          new Remark(
+              Remark.Kind.TIME,
+              0,
+              0,
+              String.format(
+                  java.util.Locale.ROOT,
+                  "times are made from the stated rate, %.6g rows a second",
+                  columns.rate().getAsDouble())));
+    } else if (!table.zero().isEmpty()) {
+      remarks.add(
+          new Remark(Remark.Kind.TIME, 0, 0, "time 0 s is the first row's `" + table.zero() + "`"));
+    }
+    remarks.addAll(table.remarks());
+    return remarks;
+  }
+
+  private LogException nothing(ColumnMatcher matcher, Map<Signal, Reading> readings, Layout layout)
+      throws LogException {
+    matcher.complaints().forEach(problems::add);
+    problems.check();
+    boolean named =
+        !readings.isEmpty()
+            || layout.headers().stream()
+                .anyMatch(h -> h.known().isPresent() && !h.says(Signal.TIME));
+    if (named && readings.isEmpty()) {
+      return problems.only("has no value in any known column besides time");
+    }
     return problems.only(
-        "has no time column; head it `Time [s]` or name it in the scenario; its columns are "
-            + matcher.list()
-            + parted);
+        named
+            ? "has no value in any known column besides time"
+            : "has no column besides time that is known; name them in the scenario; its columns are "
+                + layout.list());
   }
 
-  /** Rows with a cell for every column; surplus cells do not count if they are empty. */
-  private List<Table.Row> wholeRows() {
-    List<Table.Row> whole = new ArrayList<>();
-    int wanted = headers.size();
-    for (Table.Row row : table.rows()) {
-      List<String> cells = row.cells();
-      boolean emptySurplus =
-          cells.size() > wanted
-              && cells.subList(wanted, cells.size()).stream().allMatch(String::isEmpty);
-      if (cells.size() == wanted || emptySurplus) {
-        whole.add(row);
-      } else {
-        String hint =
-            cells.size() > wanted && table.separator() == ','
-                ? "; a decimal comma or a comma in a text without quotes makes such rows"
-                : "";
-        problems.addRow(
-            row.line(),
-            "has "
-                + count(cells.size(), "cell")
-                + ", but the header has "
-                + wanted
-                + " (parted by "
-                + table.separatorName()
-                + ")"
-                + hint);
+  private static Log.Column column(
+      int i,
+      Header header,
+      Optional<TimeColumn> time,
+      Map<Signal, Reading> readings,
+      Map<Signal, Series> values,
+      ColumnMatcher matcher) {
+    if (time.isPresent() && time.get().index() == i) {
+      TimeColumn t = time.get();
+      return new Log.Column(
+          header.text(), Optional.of(Signal.TIME), t.kind().said(), t.reason(), t.confidence());
+    }
+    for (Reading r : readings.values()) {
+      if (r.index() == i) {
+        return values.containsKey(r.signal())
+            ? new Log.Column(
+                header.text(),
+                Optional.of(r.signal()),
+                r.unit().symbol(),
+                r.reason(),
+                r.confidence())
+            : new Log.Column(header.text(), Optional.empty(), "", "has no values");
       }
     }
-    return whole;
-  }
-
-  private double[] column(ColumnMatcher.Match match, List<Table.Row> rows) {
-    CellReader reader =
-        new CellReader(headers.get(match.index()).text(), match.signal(), match.unit(), problems);
-    double[] column = new double[rows.size()];
-    for (int i = 0; i < column.length; i++) {
-      Table.Row row = rows.get(i);
-      column[i] = reader.read(row.line(), row.cells().get(match.index()));
-    }
-    return column;
-  }
-
-  private void checkRising(ColumnMatcher.Match match, List<Table.Row> rows, double[] times) {
-    int before = -1;
-    for (int i = 0; i < times.length; i++) {
-      if (Double.isNaN(times[i])) {
-        continue;
-      }
-      if (before >= 0 && !(times[i] > times[before])) {
-        Table.Row row = rows.get(i);
-        Table.Row last = rows.get(before);
-        problems.addCell(
-            row.line(),
-            headers.get(match.index()).text(),
-            "the time `"
-                + row.cells().get(match.index())
-                + "` does not rise above `"
-                + last.cells().get(match.index())
-                + "` in row "
-                + last.line()
-                + "; export one run with times that rise from row to row");
-      }
-      before = i;
-    }
-  }
-
-  /** Refuses a boost column that stays well above zero at idle: it counts from vacuum. */
-  private void checkGauge(
-      ColumnMatcher matcher, List<Table.Row> rows, Map<Signal, double[]> values) {
-    Optional<ColumnMatcher.Match> match = matcher.match(Signal.BOOST);
-    double[] boost = values.getOrDefault(Signal.BOOST, new double[0]);
-    double[] speed = values.getOrDefault(Signal.ENGINE_SPEED, new double[0]);
-    int[] idling =
-        IntStream.range(0, Math.min(boost.length, speed.length))
-            .filter(i -> speed[i] < IDLING && !Double.isNaN(boost[i]))
-            .toArray();
-    if (match.isEmpty()
-        || idling.length == 0
-        || IntStream.of(idling).anyMatch(i -> boost[i] <= ABSOLUTE_AT_IDLE)) {
-      return;
-    }
-    int index = match.get().index();
-    Table.Row row = rows.get(idling[0]);
-    problems.addCell(
-        row.line(),
-        headers.get(index).text(),
-        "`"
-            + row.cells().get(index)
-            + "` "
-            + match.get().unit().symbol()
-            + " at idle looks like an absolute pressure; boost is gauge: name a gauge column");
-  }
-
-  private static String count(int n, String what) {
-    return n + " " + what + (n == 1 ? "" : "s");
+    return new Log.Column(header.text(), Optional.empty(), "", matcher.remark(i));
   }
 }

@@ -1,54 +1,28 @@
 package soakloop.log;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CoderResult;
-import java.nio.charset.StandardCharsets;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
-/** A file's text, or why it is none. The file is only read. */
-final class LogText {
-  /** Largest file taken, bytes: some 300 hours of ten signals at 10 Hz. */
-  private static final long LARGEST = 512L << 20;
-
+/**
+ * A file's text, or why it is none. The file is only read, and never held whole.
+ *
+ * @param file where
+ * @param encoding how its characters are written
+ * @param head its first characters, up to a whole line
+ * @param whole whether that is all of it
+ */
+record LogText(Path file, TextEncoding encoding, String head, boolean whole) {
+  private static final int HEAD_BYTES = 1 << 14;
+  private static final int HEAD_CHARACTERS = 1 << 18;
   private static final char BYTE_ORDER_MARK = '\ufeff';
 
-  private LogText() {}
-
-  /** Returns the text without its byte order mark. */
-  static String read(Path file, Problems problems) throws LogException {
-    byte[] bytes = bytes(file, problems);
-    int nul = indexOf(bytes, 0);
-    if (nul >= 0) {
-      throw problems.only(
-          startsAsUtf16(bytes)
-              ? "is UTF-16 text; export the log as CSV in UTF-8"
-              : "is not text (byte " + (nul + 1) + " is NUL); export the log as CSV");
-    }
-    CharBuffer text = CharBuffer.allocate(bytes.length);
-    ByteBuffer in = ByteBuffer.wrap(bytes);
-    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
-    CoderResult result = decoder.decode(in, text, true);
-    if (result.isError()) {
-      int at = in.position();
-      throw problems.only(
-          String.format(
-              "row %d holds the byte 0x%02X, which is not UTF-8 text; export the log as CSV in"
-                  + " UTF-8",
-              rowOf(bytes, at), bytes[at] & 0xff));
-    }
-    String all = text.flip().toString();
-    String plain = !all.isEmpty() && all.charAt(0) == BYTE_ORDER_MARK ? all.substring(1) : all;
-    if (plain.isBlank()) {
-      throw problems.only("is empty");
-    }
-    return plain;
-  }
-
-  private static byte[] bytes(Path file, Problems problems) throws LogException {
+  /** Looks at the beginning of a file. */
+  static LogText of(Path file, Problems problems) throws LogException {
     if (Files.notExists(file)) {
       throw problems.only("there is no such file");
     }
@@ -59,39 +33,76 @@ final class LogText {
       throw problems.only("cannot be read");
     }
     try {
-      long size = Files.size(file);
-      if (size > LARGEST) {
-        throw problems.only(
-            "is too large (" + (size >> 20) + " MiB); allowed: " + (LARGEST >> 20) + " MiB");
+      byte[] first = first(file);
+      Optional<String> other = FileKind.notALog(first);
+      if (other.isPresent()) {
+        throw problems.only(other.get());
       }
-      return Files.readAllBytes(file);
+      Optional<TextEncoding> encoding = TextEncoding.of(first);
+      if (encoding.isEmpty()) {
+        throw problems.only(
+            "is not text (byte " + (indexOfZero(first) + 1) + " is NUL); export the log as CSV");
+      }
+      return head(file, encoding.get(), problems);
     } catch (IOException e) {
       throw problems.only("cannot be read: " + e.getMessage());
     }
   }
 
-  private static boolean startsAsUtf16(byte[] bytes) {
-    int first = bytes[0] & 0xff;
-    int second = bytes.length > 1 ? bytes[1] & 0xff : 0;
-    return (first == 0xff && second == 0xfe) || (first == 0xfe && second == 0xff);
+  private static LogText head(Path file, TextEncoding encoding, Problems problems)
+      throws IOException, LogException {
+    char[] buffer = new char[HEAD_CHARACTERS];
+    int n = 0;
+    boolean ended = false;
+    try (Reader reader = open(file, encoding)) {
+      while (n < buffer.length && !ended) {
+        int got = reader.read(buffer, n, buffer.length - n);
+        ended = got < 0;
+        n += Math.max(0, got);
+      }
+      ended = ended || reader.read() < 0;
+    }
+    String text = new String(buffer, 0, n);
+    if (text.isBlank()) {
+      throw problems.only("is empty");
+    }
+    if (!ended) {
+      int lastLine = Math.max(text.lastIndexOf('\n'), text.lastIndexOf('\r'));
+      text = lastLine > 0 ? text.substring(0, lastLine + 1) : text;
+    }
+    return new LogText(file, encoding, text, ended);
   }
 
-  private static int indexOf(byte[] bytes, int wanted) {
-    for (int i = 0; i < bytes.length; i++) {
-      if (bytes[i] == wanted) {
-        return i;
-      }
-    }
-    return -1;
+  /** Opens the whole text without its byte order mark. */
+  Reader open() throws IOException {
+    return open(file, encoding);
   }
 
-  private static int rowOf(byte[] bytes, int position) {
-    int row = 1;
-    for (int i = 0; i < position; i++) {
-      if (bytes[i] == '\n') {
-        row++;
-      }
+  private static Reader open(Path file, TextEncoding encoding) throws IOException {
+    InputStream in = Files.newInputStream(file);
+    Reader reader =
+        encoding == TextEncoding.BYTES
+            ? new LenientReader(in)
+            : new InputStreamReader(in, encoding.charset());
+    java.io.PushbackReader text = new java.io.PushbackReader(reader, 1);
+    int first = text.read();
+    if (first >= 0 && first != BYTE_ORDER_MARK) {
+      text.unread(first);
     }
-    return row;
+    return text;
+  }
+
+  private static byte[] first(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(HEAD_BYTES);
+    }
+  }
+
+  private static int indexOfZero(byte[] bytes) {
+    int i = 0;
+    while (i < bytes.length && bytes[i] != 0) {
+      i++;
+    }
+    return i;
   }
 }

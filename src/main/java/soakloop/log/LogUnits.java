@@ -12,6 +12,15 @@ import soakloop.quantity.Unit;
  * listed here (common practice, no source). Spaces, dots and letter case do not count.
  */
 final class LogUnits {
+  /** Metric horsepower: 75 kgf m/s, by definition of the kilogram-force. */
+  private static final Unit METRIC_HORSEPOWER = new Unit("PS", 75 * 9.80665, 0);
+
+  /** Air-fuel ratio of petrol, 14.7 to 1 at lambda 1 (common practice, no source). */
+  static final Unit AIR_FUEL_RATIO = new Unit("AFR", 1 / 14.7, 0);
+
+  /** Microseconds. */
+  private static final Unit MICROSECOND = new Unit("us", 1e-6, 0);
+
   /** Other spellings, plain, and the symbol each stands for. */
   private static final Map<String, String> SPELLINGS =
       Map.ofEntries(
@@ -41,17 +50,74 @@ final class LogUnits {
           Map.entry("r/min", "rpm"),
           Map.entry("rev/min", "rpm"),
           Map.entry("revs/min", "rpm"),
-          Map.entry("lb/in2", "psi"));
+          Map.entry("u/min", "rpm"),
+          Map.entry("lb/in2", "psi"),
+          Map.entry("g/sec", "g/s"),
+          Map.entry("gps", "g/s"),
+          Map.entry("kg/hr", "kg/h"),
+          Map.entry("lbs/min", "lb/min"),
+          Map.entry("lb/m", "lb/min"),
+          Map.entry("bhp", "hp"),
+          Map.entry("whp", "hp"),
+          Map.entry("nm", "Nm"),
+          Map.entry("n-m", "Nm"),
+          Map.entry("n*m", "Nm"),
+          Map.entry("ftlb", "lb-ft"),
+          Map.entry("ft-lb", "lb-ft"),
+          Map.entry("ftlbs", "lb-ft"),
+          Map.entry("ft-lbs", "lb-ft"),
+          Map.entry("lbft", "lb-ft"),
+          Map.entry("lb*ft", "lb-ft"),
+          Map.entry("percent", "%"),
+          Map.entry("pct", "%"));
 
   private LogUnits() {}
+
+  /**
+   * Takes off what stands around a unit, and puts right a degree sign that was encoded twice or
+   * lost on the way.
+   */
+  static String clean(String text) {
+    String plain =
+        text.replace("\u00c3\u201a", "\u00c2")
+            .replace("\u00c3\u0082", "\u00c2")
+            .replace("\u00c2", "")
+            .replace('\u00ba', '\u00b0')
+            .replace("\u2103", "\u00b0C")
+            .replace("\u2109", "\u00b0F")
+            .replaceAll("\ufffd(?=[CF]\\b)", "\u00b0")
+            .strip();
+    return plain.replaceAll("^[\\[(]\\s*|\\s*[\\])]$", "");
+  }
 
   /** Finds a unit of a dimension. */
   static Optional<Unit> find(Dimension dimension, String text) {
     String plain =
-        text.replaceAll("[\\s.]+", "")
-            .replace('\u00ba', '\u00b0')
+        clean(text)
+            .replaceAll("[\\s.]+", "")
             .replaceAll("(?i)degrees?", "deg")
             .replaceAll("(?i)^\u00b0|^deg", "deg");
+    String lower = plain.toLowerCase(Locale.ROOT);
+    if (dimension == Dimension.POWER && lower.equals("ps")) {
+      return Optional.of(METRIC_HORSEPOWER);
+    }
+    if (dimension == Dimension.TIME && (lower.equals("us") || lower.equals("\u00b5s"))) {
+      return Optional.of(MICROSECOND);
+    }
+    if (dimension == Dimension.NUMBER && lower.matches("lambda|\u03bb|ratio|-|1")) {
+      return dimension.unit("");
+    }
+    if (dimension == Dimension.NUMBER && lower.equals("afr")) {
+      return Optional.of(AIR_FUEL_RATIO);
+    }
+    if (dimension == Dimension.ANGLE && lower.matches("deg(btdc|crank|ca)?|\u00b0ca")) {
+      return dimension.unit("deg");
+    }
+    if (dimension == Dimension.ABSOLUTE_PRESSURE) {
+      plain = plain.replaceFirst("(?i)(?<=psi|pa|bar)[(]?(abs|absolute|a)[)]?$", "");
+    } else if (dimension == Dimension.GAUGE_PRESSURE) {
+      plain = plain.replaceFirst("(?i)(?<=psi|pa|bar)[(]?(gauge|g)[)]?$", "");
+    }
     String symbol = SPELLINGS.getOrDefault(plain.toLowerCase(Locale.ROOT), plain);
     return dimension.unit(symbol);
   }
@@ -64,7 +130,15 @@ final class LogUnits {
 
   /** Returns whether a unit says that a pressure counts from vacuum. */
   static boolean isAbsolutePressure(String text) {
-    String plain = text.toLowerCase(Locale.ROOT).replaceAll("[\\s.()]+", "");
-    return plain.matches("(psi|k?pa|bar)a(bs(olute)?)?|abs(olute)?");
+    return plainPressure(text).matches("(psi|[kh]?pa|m?bar)a(bs(olute)?)?|abs(olute)?");
+  }
+
+  /** Returns whether a unit says that a pressure counts from the barometer. */
+  static boolean isGaugePressure(String text) {
+    return plainPressure(text).matches("(psi|k?pa|bar)g(auge)?|gauge");
+  }
+
+  private static String plainPressure(String text) {
+    return text.toLowerCase(Locale.ROOT).replaceAll("[\\s.()]+", "");
   }
 }

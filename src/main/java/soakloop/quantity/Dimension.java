@@ -100,6 +100,8 @@ public enum Dimension {
   AREA("area", Unit.of("m2", 1), Unit.of("cm2", 1e-4), Unit.of("in2", Unit.INCH * Unit.INCH)),
   /** Time; s. */
   TIME("time", Unit.of("s", 1), Unit.of("ms", 1e-3), Unit.of("min", 60), Unit.of("h", 3600)),
+  /** How often something happens, such as a logger writing a row; 1/s. */
+  FREQUENCY("rate", Unit.of("Hz", 1)),
   /** Speed of travel or of air; m/s. */
   SPEED(
       "speed",

@@ -52,6 +52,7 @@ public enum UnitSystem {
     }
     units.put(Dimension.ROTATION, Dimension.ROTATION.require("rpm"));
     units.put(Dimension.FRACTION, Dimension.FRACTION.require("%"));
+    units.put(Dimension.FREQUENCY, Dimension.FREQUENCY.require("Hz"));
     units.put(Dimension.ANGLE, Dimension.ANGLE.require("deg"));
   }
 

@@ -28,7 +28,7 @@ final class LogSectionReader {
     }
     Optional<String> file = in.text("file");
     double startsAt = in.number("starts-at");
-    LogColumns columns = columns(in.section("columns"));
+    LogColumns columns = new LogColumns(columns(in.section("columns")), in.optional("rate"));
     in.done();
     if (file.isEmpty()) {
       return Optional.empty();
@@ -46,7 +46,7 @@ final class LogSectionReader {
     return Optional.empty();
   }
 
-  private static LogColumns columns(In in) {
+  private static Map<Signal, LogColumns.Choice> columns(In in) {
     Map<Signal, LogColumns.Choice> chosen = new EnumMap<>(Signal.class);
     for (Node.Entry entry : in.entries()) {
       Optional<Signal> signal = Signal.named(entry.key());
@@ -56,7 +56,7 @@ final class LogSectionReader {
         choice(in, entry, signal.get()).ifPresent(c -> chosen.put(signal.get(), c));
       }
     }
-    return chosen.isEmpty() ? LogColumns.NONE : new LogColumns(chosen);
+    return chosen;
   }
 
   private static String unknown(String key) {

@@ -149,6 +149,26 @@ public final class ScenarioReader {
 
   static String text(Path file, String shown) throws ScenarioException {
     try {
+      ByteBuffer bytes = ByteBuffer.wrap(content(file, shown));
+      String text = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
+      return text.startsWith("\ufeff") ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw failure(shown, "is not UTF-8 text; save it as UTF-8");
+    }
+  }
+
+  /**
+   * Returns what a scenario's file holds, byte by byte.
+   *
+   * @param file the file
+   * @throws ScenarioException if it is not there, may not be read or is too large
+   */
+  public static byte[] content(Path file) throws ScenarioException {
+    return content(file, file.toString());
+  }
+
+  private static byte[] content(Path file, String shown) throws ScenarioException {
+    try {
       if (Files.isDirectory(file)) {
         throw failure(shown, "is a folder, not a scenario file");
       }
@@ -156,14 +176,11 @@ public final class ScenarioReader {
       if (bytes.length > 4 * YamlText.MAX_LENGTH) {
         throw failure(shown, "is too large for a scenario");
       }
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return text.startsWith("\ufeff") ? text.substring(1) : text;
+      return bytes;
     } catch (NoSuchFileException e) {
       throw failure(shown, "is not there; is the name right?");
     } catch (AccessDeniedException e) {
       throw failure(shown, "cannot be read: no right to read it");
-    } catch (CharacterCodingException e) {
-      throw failure(shown, "is not UTF-8 text; save it as UTF-8");
     } catch (IOException e) {
       throw failure(shown, "cannot be read: " + e.getMessage());
     }

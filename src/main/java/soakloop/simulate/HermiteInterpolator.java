@@ -4,7 +4,10 @@ import org.hipparchus.ode.EquationsMapper;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.sampling.AbstractODEStateInterpolator;
 
-/** A step's states in between: the cubic with the values and slopes of both ends. */
+/**
+ * A step's states in between: the cubic with the values and slopes of both ends. It holds while the
+ * step is handled; the integrator then writes the next step into the same arrays.
+ */
 final class HermiteInterpolator extends AbstractODEStateInterpolator {
   private static final long serialVersionUID = 1L;
 

@@ -29,7 +29,7 @@ public record Options(
   /**
    * What a study's many runs use: the same steps, sampled closely enough for the readings of pulls.
    */
-  public static final Options STUDY = new Options(0.01, 0, 0.25, 5, false);
+  public static final Options STUDY = new Options(0.01, 0, 0.25, 5, false, MOST_WORK);
 
   /** Checks the parts. */
   public Options {

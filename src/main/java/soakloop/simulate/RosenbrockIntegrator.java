@@ -56,23 +56,24 @@ final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
     }
     setStepStart(initIntegration(equations, initialState, finalTime));
     setIsLastStep(false);
-    double[] y = new double[0];
-    double[] dy = y;
+    // Two states and their derivatives take turns, so that a step makes no new ones.
+    int size = equation.getDimension();
+    double[] y = new double[size];
+    double[] dy = new double[size];
+    double[] after = new double[size];
+    double[] slope = new double[size];
     double[] scale = new double[equation.dynamicStates()];
     boolean restart = true;
     do {
       double time = getStepStart().getTime();
       if (restart) {
-        y = getStepStart().getCompleteState();
-        dy = new double[y.length];
+        System.arraycopy(getStepStart().getCompleteState(), 0, y, 0, size);
         derivatives(time, y, dy);
         step.jacobianAt(y);
         setScale(y, scale);
         planned = initializeStep(true, RosenbrockTable.ORDER, scale, getStepStart());
       }
-      double[] after = new double[y.length];
       double end = advance(time, finalTime, y, dy, after, scale);
-      double[] slope = new double[y.length];
       derivatives(end, after, slope);
       step.jacobianAt(after);
       ODEStateAndDerivative reached =
@@ -83,8 +84,12 @@ final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
           new HermiteInterpolator(ends, true, getStepStart(), reached, equations.getMapper());
       setStepStart(acceptStep(between, finalTime));
       restart = getStepStart() != reached;
+      double[] free = y;
       y = after;
+      after = free;
+      free = dy;
       dy = slope;
+      slope = free;
       setScale(y, scale);
     } while (!isLastStep());
     ODEStateAndDerivative last = getStepStart();

@@ -109,6 +109,15 @@ class WatchTest {
       put(log, readings);
       waitFor(out, log + " changed: Pull 5 ends at ");
       assertEquals("", err.toString());
+
+      forget();
+      Files.delete(scenario);
+      waitFor(err, scenario + " is gone: 1 problem; the results stay as they were");
+      assertTrue(err.toString().contains("is not there; is the name right?"), err.toString());
+
+      forget();
+      put(scenario, text);
+      waitFor(out, scenario + " changed: Pull 5 ends at ");
     } finally {
       watch.interrupt();
       watch.join(60_000);

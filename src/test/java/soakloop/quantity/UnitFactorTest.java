@@ -89,6 +89,7 @@ class UnitFactorTest {
         "TIME | ms | 1.0E-03",
         "TIME | min | 6.0E+01",
         "TIME | h | 3.6E+03",
+        "FREQUENCY | Hz | 1",
         "SPEED | m/s | 1",
         "SPEED | km/h | 2.777778E-01",
         "SPEED | mph | 4.4704E-01",
