@@ -139,17 +139,6 @@ class HardFilesTest {
     return said.replaceFirst("logged\\.yaml:\\d+:\\d+: log\\.file: ", "");
   }
 
-  /** A gigabyte that takes no room on the disk. */
-  @Test
-  void logsOfAGigabyteAreTooLarge() throws Exception {
-    Path log = folder.resolve("large.csv");
-    try (RandomAccessFile file = new RandomAccessFile(log.toFile(), "rw")) {
-      file.setLength(1L << 30);
-    }
-    String said = logProblem(log);
-    assertTrue(said.startsWith("large.csv: is too large (1024 MiB); allowed: "), said);
-  }
-
   @Test
   void logsThatMayNotBeReadOrHaveNoEndSaySo() throws Exception {
     Path secret = Files.writeString(folder.resolve("secret.csv"), "Time [s],RPM\n0,900\n1,900\n");
