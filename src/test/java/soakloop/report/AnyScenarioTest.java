@@ -58,8 +58,6 @@ class AnyScenarioTest {
   private static final Set<String> BOUND =
       Set.of(
           "airflow.thermostat.off to",
-          "log.rate from",
-          "log.rate to",
           "session.pull.counted-to from",
           "session.pull.counted-to to",
           "session.pull.from to",
@@ -90,8 +88,7 @@ class AnyScenarioTest {
   @Test
   void everyScenarioEndsOrSaysWhyNot() throws Exception {
     check(1, 1000, 60, 5e6);
-    // A rate is for logs without times, which the log reader's own tests write.
-    assertEquals(Set.of("log.rate"), seen.missingKeys());
+    assertEquals(Set.of(), seen.missingKeys());
     assertEquals(new TreeSet<>(BOUND), seen.missingEnds());
     assertTrue(ran > 700, () -> ran + " ran; " + reasons);
     assertTrue(reasons.getOrDefault(BROKEN_OFF.pattern(), 0) < 5, reasons::toString);
