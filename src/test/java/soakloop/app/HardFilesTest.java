@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -139,15 +138,17 @@ class HardFilesTest {
     return said.replaceFirst("logged\\.yaml:\\d+:\\d+: log\\.file: ", "");
   }
 
-  /** A gigabyte that takes no room on the disk. */
-  @Test
-  void logsOfAGigabyteAreTooLarge() throws Exception {
-    Path log = folder.resolve("large.csv");
-    try (RandomAccessFile file = new RandomAccessFile(log.toFile(), "rw")) {
-      file.setLength(1L << 30);
-    }
-    String said = logProblem(log);
-    assertTrue(said.startsWith("large.csv: is too large (1024 MiB); allowed: "), said);
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'0,900\n' | has 1 row of values; at least 2 are needed",
+        "'0,900,' | has 0 rows of values; at least 2 are needed",
+        "'\"900\n,' | has a broken quoted cell in row 2 or after;",
+      })
+  void hundredMegabytesOfLogTakeLittleRoom(String again, String message) throws Exception {
+    String said = logProblem(large("large.csv", "Time [s],RPM\n", again));
+    assertTrue(said.startsWith("large.csv: " + message), said);
   }
 
   @Test

@@ -87,7 +87,7 @@ final class RandomSession {
   private void log(Logged log, boolean replays) {
     RandomSection in = root.below("log").put("file", log.file());
     if (!replays) {
-      in.perhaps("starts-at");
+      in.perhaps("starts-at").perhaps("rate");
     }
     if (root.wanted()) {
       in.put(
