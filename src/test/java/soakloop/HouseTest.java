@@ -24,6 +24,7 @@ class HouseTest {
           "report",
           "study",
           "scenario",
+          "reading",
           "log",
           "simulate",
           "session",
@@ -39,7 +40,7 @@ class HouseTest {
       Map.ofEntries(
           Map.entry(
               "org.hipparchus", Set.of("study", "simulate", "charge", "exchange", "quantity")),
-          Map.entry("org.apache.commons.math3", Set.of("study")),
+          Map.entry("org.apache.commons.math3", Set.of("study", "reading")),
           Map.entry("org.jfree", Set.of("report")),
           Map.entry("freemarker", Set.of("report")),
           Map.entry("com.google.gson", Set.of("report")),
