@@ -1,10 +1,10 @@
 package soakloop.reading;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import soakloop.log.Signal;
 
 /** What a log says of the engine's load: throttle, boost, air per turn, power at the wheels. */
@@ -29,6 +29,7 @@ final class Load {
   private static final double STANDARD_ATMOSPHERE = 101_325;
 
   private final List<Evidence> evidence = new ArrayList<>();
+  private OptionalDouble promptSpacing = OptionalDouble.empty();
 
   /**
    * One channel that tells load.
@@ -39,16 +40,12 @@ final class Load {
    */
   record Evidence(Updates updates, double threshold, boolean prompt) {
     double share(double from, double to) {
-      List<Double> inside =
-          IntStream.range(0, updates.size())
-              .filter(i -> updates.time(i) >= from && updates.time(i) <= to)
-              .mapToObj(updates::value)
-              .toList();
+      Updates inside = updates.between(from, to);
       if (inside.size() < 2) {
-        double middle = updates.near((from + to) / 2, to - from);
-        return middle >= threshold ? 1 : 0;
+        return updates.near((from + to) / 2, to - from) >= threshold ? 1 : 0;
       }
-      return inside.stream().filter(v -> v >= threshold).count() / (double) inside.size();
+      return Arrays.stream(inside.values()).filter(v -> v >= threshold).count()
+          / (double) inside.size();
     }
   }
 
@@ -59,6 +56,8 @@ final class Load {
     Updates throttle = channels.updates(Signal.THROTTLE);
     if (!throttle.isEmpty()) {
       load.add(throttle, Math.max(WIDE_AT_LEAST, WIDE * top(throttle)), true);
+      load.promptSpacing =
+          throttle.size() < 2 ? OptionalDouble.empty() : OptionalDouble.of(throttle.spacing());
     }
     boost(channels)
         .filter(boost -> top(boost) > BOOSTED_AT_LEAST)
@@ -155,6 +154,6 @@ final class Load {
 
   /** Time between updates of a channel that follows the pedal at once, s; empty without one. */
   OptionalDouble promptSpacing() {
-    return evidence.stream().filter(Evidence::prompt).mapToDouble(e -> e.updates.spacing()).min();
+    return promptSpacing;
   }
 }

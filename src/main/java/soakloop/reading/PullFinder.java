@@ -47,8 +47,10 @@ final class PullFinder {
   private final Channels channels;
   private final Updates speed;
   private final boolean standIn;
+  private final double spacing;
   private final double noise;
   private final Load load;
+  private final List<Load.Loaded> spans;
   private final SweepEdges edges;
 
   private PullFinder(Channels channels) {
@@ -57,10 +59,12 @@ final class PullFinder {
     Updates road = channels.updates(Signal.ROAD_SPEED);
     standIn = engine.size() < 3;
     speed = standIn ? road.scaled(STAND_IN_TOP / Math.max(1, road.highest()), 0) : engine;
+    spacing = speed.size() < 2 ? 0 : speed.spacing();
     double quantum = Channels.quantum(speed);
     double seen = Math.min(MOST_NOISE, Numbers.noise(speed.values()));
     noise = Math.max(seen, quantum / Math.sqrt(12));
     load = Load.of(channels, speed);
+    spans = load.spans();
     edges = new SweepEdges(speed, noise, quantum);
   }
 
@@ -81,16 +85,16 @@ final class PullFinder {
 
   /** Time without updates after which nothing can be said of what lies between, s. */
   private double gap() {
-    return Math.max(2, 5 * speed.spacing());
+    return Math.max(2, 5 * spacing);
   }
 
   private List<Pull> spansOnly() {
-    List<SweepEdges.Edges> spans =
-        load.spans().stream()
+    List<SweepEdges.Edges> pulls =
+        spans.stream()
             .filter(s -> s.to() - s.from() >= LEAST_LOADED)
             .map(s -> new SweepEdges.Edges(s.from(), s.to(), 0, 0, 0))
             .toList();
-    return new PullMaker(channels, speed, true, load).pulls(spans);
+    return new PullMaker(channels, speed, true, load).pulls(pulls);
   }
 
   private Optional<SweepEdges.Edges> sweep(Leg leg) {
@@ -100,7 +104,6 @@ final class PullFinder {
     if (rise < LEAST_RISE) {
       return Optional.empty();
     }
-    double spacing = speed.spacing();
     double notAfter = top + 2 * spacing;
     Optional<SweepEdges.Edges> found;
     Optional<Load.Loaded> span = span(foot, top);
@@ -124,7 +127,7 @@ final class PullFinder {
   private Optional<Load.Loaded> span(double foot, double top) {
     Load.Loaded best = new Load.Loaded(0, 0);
     double longest = 0;
-    for (Load.Loaded span : load.spans()) {
+    for (Load.Loaded span : spans) {
       double common = Math.min(span.to(), top) - Math.max(span.from(), foot);
       if (common > longest) {
         longest = common;
@@ -157,11 +160,11 @@ final class PullFinder {
    * the same event. Where a dyno holds the speed at first, the climb begins later.
    */
   private SweepEdges.Edges byThrottle(SweepEdges.Edges found, Load.Loaded span) {
-    double spacing = load.promptSpacing().orElse(Double.POSITIVE_INFINITY);
-    if (spacing > Math.max(QUICK_THROTTLE, speed.spacing() / 2)) {
+    double prompt = load.promptSpacing().orElse(Double.POSITIVE_INFINITY);
+    if (prompt > Math.max(QUICK_THROTTLE, spacing / 2)) {
       return found;
     }
-    double same = Math.max(SAME_EVENT, 1.5 * speed.spacing());
+    double same = Math.max(SAME_EVENT, 1.5 * spacing);
     double start = Math.abs(span.from() - found.start()) <= same ? span.from() : found.start();
     double end = Math.abs(span.to() - found.end()) <= same ? span.to() : found.end();
     return new SweepEdges.Edges(start, end, found.from(), found.to(), found.rate());

@@ -3,7 +3,7 @@ package soakloop.reading;
 import soakloop.log.Log;
 
 /**
- * A stretch of a log.
+ * A stretch of a log; {@link Log#fileRow} tells the file's rows of its indices.
  *
  * @param firstRow index of its first row, from 0
  * @param lastRow index of its last row

@@ -14,6 +14,9 @@ final class SweepEdges {
   /** How far ahead an update may be that shows that the climb goes on, s. */
   private static final double AHEAD = 0.3;
 
+  /** Updates closer than this say nothing new, s. */
+  private static final double DENSE = 0.04;
+
   /** How much of the climb its continuation is drawn from, s. */
   private static final double MEMORY = 2;
 
@@ -29,6 +32,7 @@ final class SweepEdges {
 
   private final Updates raw;
   private final Updates speed;
+  private final double spacing;
   private final double noise;
   private final double quantum;
 
@@ -59,17 +63,23 @@ final class SweepEdges {
     this.quantum = quantum;
     int together = together(raw, noise);
     this.speed = together == 1 ? raw : averaged(raw, together);
+    this.spacing = speed.size() < 2 ? 0 : speed.spacing();
     this.noise = noise / Math.sqrt(together);
   }
 
   /**
    * Updates averaged to follow a noisy signal: as many as make its noise small beside what a usual
-   * pull (300 rpm a second) climbs in 0.1 s, but no more than 0.3 s of them.
+   * pull (300 rpm a second) climbs in 0.1 s, or as lie within 0.04 s, but no more than 0.3 s of
+   * them.
    */
   private static int together(Updates raw, double noise) {
+    if (raw.size() < FEWEST) {
+      return 1;
+    }
+    double between = raw.spacing();
     double wanted = Math.ceil(Math.pow(4 * noise / (30.0 / 60), 2));
-    double most = raw.size() < FEWEST ? 1 : Math.floor(AHEAD / raw.spacing());
-    return (int) Math.max(1, Math.min(wanted, most));
+    double dense = Math.floor(DENSE / between);
+    return (int) Math.max(1, Math.min(Math.max(wanted, dense), Math.floor(AHEAD / between)));
   }
 
   private static Updates averaged(Updates raw, int together) {
@@ -149,7 +159,7 @@ final class SweepEdges {
       return false;
     }
     double away = way * (speed.time(i) - speed.time(outer));
-    return (away <= AHEAD || Math.abs(i - outer) <= 2) && away <= Math.max(1, 5 * speed.spacing());
+    return (away <= AHEAD || Math.abs(i - outer) <= 2) && away <= Math.max(1, 5 * spacing);
   }
 
   private boolean onLine(int i, int inner, int outer, LeastSquares.Fit fit) {
@@ -194,15 +204,15 @@ final class SweepEdges {
    */
   private double tolerance(int inner, int outer, double widened) {
     double rate = Math.abs(rate(inner, outer));
-    double most = 0.35 * rate * Math.max(speed.spacing(), 0.5);
+    double most = 0.35 * rate * Math.max(spacing, 0.5);
     double least = Math.max(10.0 / 60, 1.5 * quantum);
-    double sparse = Math.max(0, Math.min(1, (speed.spacing() - 0.3) / 0.7));
-    double bent = BEND * rate * speed.spacing() * (1 + 1.5 * sparse);
+    double sparse = Math.max(0, Math.min(1, (spacing - 0.3) / 0.7));
+    double bent = BEND * rate * spacing * (1 + 1.5 * sparse);
     return bent + Math.max(least, Math.min(most, 4 * noise * widened));
   }
 
   private Edges placed(int low, int high, double notBefore) {
-    double half = speed.spacing() / 2;
+    double half = spacing / 2;
     double earliest = Math.max(notBefore, speed.time(low) - (speed == raw ? 0 : half));
     double latest = speed.time(high) + half;
     double middle = (earliest + latest) / 2;

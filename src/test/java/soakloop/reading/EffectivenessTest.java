@@ -3,6 +3,8 @@ package soakloop.reading;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -141,5 +143,21 @@ class EffectivenessTest {
     Unlagged unlagged = Unlagged.of(channel, 10, 0, 40, new Estimate(5, 0.5)).orElseThrow();
     assertEquals(330, unlagged.value(), 0.05);
     assertEquals(0.5 * 3 * (1 - Math.exp(-2)), unlagged.lag(), 0.02);
+  }
+
+  /** Unknown sensors are taken as a scenario takes them: the key table is the law. */
+  @Test
+  void defaultLagIsTheKeyTables() throws Exception {
+    String table = Files.readString(Path.of("src/main/resources/soakloop/scenario/keys.yaml"));
+    String row =
+        table
+            .lines()
+            .filter(line -> line.contains("key: sensor.time-constant,"))
+            .findFirst()
+            .orElseThrow();
+    Estimate lag = LogOptions.DEFAULTS.airLag();
+    long percent = Math.round(100 * lag.spread() / lag.value());
+    String said = "default: " + Math.round(lag.value()) + " s +/- " + percent + " %";
+    assertTrue(row.contains(said), row);
   }
 }
