@@ -140,13 +140,14 @@ record Layout(
       }
       if (header < 0) {
         int values = firstValues();
-        List<String> cells = values < 0 ? List.of() : rows.get(values).cells();
+        boolean none = values < 0 || values == rows.size();
+        List<String> cells = none ? List.of() : rows.get(values).cells();
         Optional<Row> comment =
-            commentHeader(values < 0 ? rows : rows.subList(0, values), dialect, cells);
+            commentHeader(none ? rows : rows.subList(0, values), dialect, cells);
         if (comment.isPresent()) {
           return layout(comment.get(), indexOf(comment.get().line()));
         }
-        Row first = rows.get(Math.max(0, values));
+        Row first = rows.get(none ? 0 : values);
         throw problems.only(
             "row "
                 + first.line()
