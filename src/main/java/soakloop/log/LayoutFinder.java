@@ -35,13 +35,14 @@ final class LayoutFinder {
     }
     if (header < 0) {
       int values = firstValues();
-      List<String> cells = values < 0 ? List.of() : rows.get(values).cells();
+      boolean none = values < 0 || values == rows.size();
+      List<String> cells = none ? List.of() : rows.get(values).cells();
       Optional<Layout.Row> comment =
-          commentHeader(values < 0 ? rows : rows.subList(0, values), dialect, cells);
+          commentHeader(none ? rows : rows.subList(0, values), dialect, cells);
       if (comment.isPresent()) {
         return layout(comment.get(), indexOf(comment.get().line()));
       }
-      Layout.Row first = rows.get(Math.max(0, values));
+      Layout.Row first = rows.get(none ? 0 : values);
       throw problems.only(
           "row "
               + first.line()

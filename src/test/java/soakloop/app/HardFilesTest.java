@@ -138,6 +138,19 @@ class HardFilesTest {
     return said.replaceFirst("logged\\.yaml:\\d+:\\d+: log\\.file: ", "");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'0,900\n' | has 1 row of values; at least 2 are needed",
+        "'0,900,' | has 0 rows of values; at least 2 are needed",
+        "'\"900\n,' | has a broken quoted cell in row 2 or after;",
+      })
+  void hundredMegabytesOfLogTakeLittleRoom(String again, String message) throws Exception {
+    String said = logProblem(large("large.csv", "Time [s],RPM\n", again));
+    assertTrue(said.startsWith("large.csv: " + message), said);
+  }
+
   @Test
   void logsThatMayNotBeReadOrHaveNoEndSaySo() throws Exception {
     Path secret = Files.writeString(folder.resolve("secret.csv"), "Time [s],RPM\n0,900\n1,900\n");

@@ -121,6 +121,7 @@ class BrokenLogTest {
                 + " quote within it doubled"),
         Arguments.of("{\"time\": [0, 1]}\n", "is JSON; export the log as CSV"),
         Arguments.of("<?xml version=\"1.0\"?>\n<log/>\n", "is XML; export the log as CSV"),
+        Arguments.of("# Time [s],RPM,\"a", "has 0 rows of values; at least 2 are needed"),
         Arguments.of("\n \n", "is empty"),
         Arguments.of("", "is empty"),
         Arguments.of(
