@@ -17,7 +17,7 @@ import org.hipparchus.ode.nonstiff.AdaptiveStepsizeIntegrator;
  * any dynamic state over its tolerance; quadratures do not count. Time goes forward only.
  */
 final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
-  private static final double SAFETY = 0.85;
+  private static final double SAFETY = 0.9;
   private static final double MOST_GROWTH = 5;
   private static final double MOST_SHRINKING = 0.2;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * A Jacobian whose places are found on the first pass and known on every later one.
@@ -20,8 +21,11 @@ final class SparseJacobian {
   private double[] values = {};
   private final Cursor cursor = new Cursor();
 
-  /** Places of the quadrature rows: row, column and index of the value. */
-  private int[][] quadratures = {};
+  /** Row, column and index of the value of each entry of a quadrature. */
+  private final int[] quadratureRow;
+
+  private final int[] quadratureColumn;
+  private final int[] quadratureValue;
 
   SparseJacobian(LinearlyImplicitEquation equation, double[] y) {
     this.dynamic = equation.dynamicStates();
@@ -43,14 +47,10 @@ final class SparseJacobian {
           order[given++] = index;
         });
     values = new double[places.size()];
-    List<int[]> below = new ArrayList<>();
-    for (int i = 0; i < places.size(); i++) {
-      int[] place = places.get(i);
-      if (place[0] >= dynamic) {
-        below.add(new int[] {place[0], place[1], i});
-      }
-    }
-    quadratures = below.toArray(new int[0][]);
+    quadratureValue =
+        IntStream.range(0, places.size()).filter(i -> places.get(i)[0] >= dynamic).toArray();
+    quadratureRow = IntStream.of(quadratureValue).map(i -> places.get(i)[0]).toArray();
+    quadratureColumn = IntStream.of(quadratureValue).map(i -> places.get(i)[1]).toArray();
   }
 
   /** Returns the places of the dynamic rows, each row and column; index as of {@link #value}. */
@@ -75,8 +75,8 @@ final class SparseJacobian {
 
   /** Adds the quadrature rows times the dynamic part of a vector to its quadratures. */
   void addQuadratures(double[] x) {
-    for (int[] q : quadratures) {
-      x[q[0]] += values[q[2]] * x[q[1]];
+    for (int i = 0; i < quadratureRow.length; i++) {
+      x[quadratureRow[i]] += values[quadratureValue[i]] * x[quadratureColumn[i]];
     }
   }
 
