@@ -3,7 +3,7 @@ package soakloop.flow;
 import soakloop.quantity.Bracket;
 
 /**
- * Finds where a drive meets a resistance.
+ * Finds where a mover meets a resistance.
  *
  * <p>The balance is bracketed on a grid that is even in flow and dense near its ends, then found by
  * a bracketing method, to 1e-12 of the flow. On a curve that rises somewhere there may be several
@@ -27,52 +27,52 @@ public final class FlowSolver {
   /**
    * Solves.
    *
-   * @param drive pump, fan or several
+   * @param mover pump, fan or several
    * @param resistance what they work against
    * @param liquid the fluid at its temperature
    * @return the greatest stable balance, or why there is none
    */
-  public static OperatingPoint solve(Drive drive, Resistance resistance, Liquid liquid) {
-    double shut = drive.rise(0);
-    double top = greatest(drive, resistance, liquid);
+  public static OperatingPoint solve(Mover mover, Resistance resistance, Liquid liquid) {
+    double shut = mover.rise(0);
+    double top = greatest(mover, resistance, liquid);
     if (resistance.loss(LEAST_SHARE * top, liquid) == Double.POSITIVE_INFINITY) {
       return new OperatingPoint.Still(OperatingPoint.Cause.DEAD_HEADED, shut);
     }
     if (!(shut > 0)) {
       return new OperatingPoint.Still(OperatingPoint.Cause.NO_PRESSURE, shut);
     }
-    if (excess(drive, resistance, liquid, top) > 0) {
-      if (drive.reach() == Double.POSITIVE_INFINITY) {
-        return new OperatingPoint.Unbraked(drive.rise(top));
+    if (excess(mover, resistance, liquid, top) > 0) {
+      if (mover.reach() == Double.POSITIVE_INFINITY) {
+        return new OperatingPoint.Unbraked(mover.rise(top));
       }
-      return new OperatingPoint.PastCurve(top, drive.rise(top), resistance.loss(top, liquid));
+      return new OperatingPoint.PastCurve(top, mover.rise(top), resistance.loss(top, liquid));
     }
-    return scan(drive, resistance, liquid, top);
+    return scan(mover, resistance, liquid, top);
   }
 
   /** Walks down from the greatest flow: the first balance met is the greatest stable one. */
   private static OperatingPoint scan(
-      Drive drive, Resistance resistance, Liquid liquid, double top) {
+      Mover mover, Resistance resistance, Liquid liquid, double top) {
     double above = top;
     double found = 0;
     int balances = 0;
     boolean braking = true;
     for (int i = STEPS - 1; i >= 0; i--) {
       double at = i == 0 ? LEAST_SHARE * top : top * place((double) i / STEPS);
-      boolean brakes = excess(drive, resistance, liquid, at) <= 0;
+      boolean brakes = excess(mover, resistance, liquid, at) <= 0;
       if (brakes != braking) {
         balances++;
         if (balances == 1) {
-          found = Bracket.root(at, above, q -> excess(drive, resistance, liquid, q));
+          found = Bracket.root(at, above, q -> excess(mover, resistance, liquid, q));
         }
       }
       braking = brakes;
       above = at;
     }
     if (balances == 0) {
-      return new OperatingPoint.Still(OperatingPoint.Cause.CLOGGED, drive.rise(0));
+      return new OperatingPoint.Still(OperatingPoint.Cause.CLOGGED, mover.rise(0));
     }
-    return new OperatingPoint.Balanced(found, drive.rise(found), balances);
+    return new OperatingPoint.Balanced(found, mover.rise(found), balances);
   }
 
   /** Dense near no flow, where a nearly clogged loop balances. */
@@ -80,22 +80,22 @@ public final class FlowSolver {
     return share * share;
   }
 
-  /** A flow with more loss than rise, or the end of the drive's table. */
-  private static double greatest(Drive drive, Resistance resistance, Liquid liquid) {
-    double reach = drive.reach();
+  /** A flow with more loss than rise, or the end of the mover's table. */
+  private static double greatest(Mover mover, Resistance resistance, Liquid liquid) {
+    double reach = mover.reach();
     if (reach < Double.POSITIVE_INFINITY) {
       return reach;
     }
     double flow = SMALL_FLOW;
-    for (int i = 0; i < DOUBLINGS && excess(drive, resistance, liquid, flow) > 0; i++) {
+    for (int i = 0; i < DOUBLINGS && excess(mover, resistance, liquid, flow) > 0; i++) {
       flow *= 2;
     }
     return flow;
   }
 
-  private static double excess(Drive drive, Resistance resistance, Liquid liquid, double flow) {
+  private static double excess(Mover mover, Resistance resistance, Liquid liquid, double flow) {
     double loss = resistance.loss(flow, liquid);
     // A shut branch: any finite number on the braking side will do, and solvers want one.
-    return loss == Double.POSITIVE_INFINITY ? -Double.MAX_VALUE : drive.rise(flow) - loss;
+    return loss == Double.POSITIVE_INFINITY ? -Double.MAX_VALUE : mover.rise(flow) - loss;
   }
 }

@@ -43,9 +43,9 @@ public record RamAir(double faceArea, double resistance, double pressureCoeffici
    * @param roadSpeed m/s, 0 or more
    * @param shopFanSpeed air speed of the shop fan at the grille, m/s, 0 or more
    * @param capture share of the shop fan's dynamic head that the grille catches [-], 0 to 1
-   * @param carFan the car's fan; {@link Drive.Off} if it stands
+   * @param carFan the car's fan; {@link Mover.Off} if it stands
    */
-  public record Wind(double roadSpeed, double shopFanSpeed, double capture, Drive carFan) {
+  public record Wind(double roadSpeed, double shopFanSpeed, double capture, Mover carFan) {
     /** Checks the parts. */
     public Wind {
       Require.notNegative("road speed", roadSpeed);
@@ -65,8 +65,8 @@ public record RamAir(double faceArea, double resistance, double pressureCoeffici
     Require.positive("air density", density);
     double head = density / 2 * wind.roadSpeed() * wind.roadSpeed() * pressureCoefficient;
     double shop = density / 2 * wind.shopFanSpeed() * wind.shopFanSpeed() * wind.capture();
-    Drive drive = new Drive.InSeries(List.of(new Drive.Constant(head + shop), wind.carFan()));
-    return FlowSolver.solve(drive, this::loss, new Liquid(density, VISCOSITY));
+    Mover mover = new Mover.InSeries(List.of(new Mover.Constant(head + shop), wind.carFan()));
+    return FlowSolver.solve(mover, this::loss, new Liquid(density, VISCOSITY));
   }
 
   private double loss(double flow, Liquid air) {

@@ -78,7 +78,7 @@ final class AirPath {
   }
 
   /** Gives what depends on the charge air: case, core walls, plenum and sensor. */
-  void jacobian(Moment m, ExchangerCells core, Ledger ledger, JacobianEntries entries) {
+  void jacobian(Moment m, ExchangerJacobian core, Ledger ledger, JacobianEntries entries) {
     boolean flows = m.airMassFlow > 0;
     DuctMetal metal = rig.blower().casing();
     double atCase = share(metal, m);
@@ -86,7 +86,7 @@ final class AirPath {
     entries.add(casing, casing, -(fromAir + metal.tie()) / metal.heatCapacity());
     entries.add(ledger.ducts(), casing, -fromAir);
     entries.add(ledger.underhood(), casing, -metal.tie());
-    core.airInletJacobian(m.airCapacityRate, casing, atCase, ledger.core(), entries);
+    core.airInlet(m.airCapacityRate, casing, atCase, ledger.core(), entries);
 
     DuctMetal manifold = rig.plenum();
     double atPlenum = share(manifold, m);
@@ -95,14 +95,14 @@ final class AirPath {
     entries.add(plenum, plenum, -(toPlenum + manifold.tie()) / capacity);
     entries.add(ledger.ducts(), plenum, -toPlenum);
     entries.add(ledger.engine(), plenum, -manifold.tie());
-    core.airOutletJacobian(plenum, toPlenum / capacity, casing, atCase, entries);
-    core.airOutletJacobian(ledger.ducts(), toPlenum, casing, atCase, entries);
+    core.airOutlet(plenum, toPlenum / capacity, casing, atCase, entries);
+    core.airOutlet(ledger.ducts(), toPlenum, casing, atCase, entries);
 
     double toSensor = rig.sensor().airRate(m.airMassFlow);
     double ofPlenum = flows ? atPlenum : 1;
     entries.add(sensor, sensor, -toSensor - rig.sensor().bossRate());
     entries.add(sensor, plenum, toSensor * ofPlenum + rig.sensor().bossRate());
-    core.airOutletJacobian(sensor, toSensor * (1 - ofPlenum), casing, atCase, entries);
+    core.airOutlet(sensor, toSensor * (1 - ofPlenum), casing, atCase, entries);
   }
 
   /** Returns where the case comes to rest at the moment's air, K. */

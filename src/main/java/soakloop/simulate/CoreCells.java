@@ -33,13 +33,13 @@ final class CoreCells extends CrossedCells {
 
   @Override
   public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
-    cells.airJacobian(m.airCapacityRate, ledger.core(), 1, entries);
-    cells.coolantJacobian(m, inlet, entries);
+    cells.jacobian().air(m.airCapacityRate, ledger.core(), 1, entries);
+    cells.jacobian().coolant(m, inlet, entries);
   }
 
-  /** Returns the cells, for what the air carries in and out. */
-  ExchangerCells cells() {
-    return cells;
+  /** Returns the cells' Jacobian, for what the air carries in and out. */
+  ExchangerJacobian cellsJacobian() {
+    return cells.jacobian();
   }
 
   double meanMetal(double[] y) {

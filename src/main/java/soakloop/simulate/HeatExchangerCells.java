@@ -35,7 +35,7 @@ final class HeatExchangerCells extends CrossedCells {
 
   @Override
   public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
-    cells.airJacobian(airRate, ledger.ambient(), -1, entries);
-    cells.coolantJacobian(m, inlet, entries);
+    cells.jacobian().air(airRate, ledger.ambient(), -1, entries);
+    cells.jacobian().coolant(m, inlet, entries);
   }
 }

@@ -17,6 +17,13 @@ interface LinearlyImplicitEquation extends OrdinaryDifferentialEquation {
    */
   void derivatives(double t, double[] y, double[] dy);
 
+  @Override
+  default double[] computeDerivatives(double t, double[] y) {
+    double[] dy = new double[y.length];
+    derivatives(t, y, dy);
+    return dy;
+  }
+
   /**
    * Gives the Jacobian at the state whose derivatives were worked out last. It may leave out what
    * matters little: the method's order does not depend on it.

@@ -133,7 +133,7 @@ final class LoopModel implements LinearlyImplicitEquation {
 
   @Override
   public void jacobian(double[] y, JacobianEntries entries) {
-    air.jacobian(moment, core.cells(), ledger, entries);
+    air.jacobian(moment, core.cellsJacobian(), ledger, entries);
     LoopCells before = loop.get(loop.size() - 1);
     for (LoopCells cells : loop) {
       before.outlet(y, moment);
@@ -145,13 +145,6 @@ final class LoopModel implements LinearlyImplicitEquation {
   @Override
   public int getDimension() {
     return layout.size();
-  }
-
-  @Override
-  public double[] computeDerivatives(double t, double[] y) {
-    double[] dy = new double[y.length];
-    evaluate(t, y, dy);
-    return dy;
   }
 
   /** Evaluates everything at an instant; the moment then holds what was found. */

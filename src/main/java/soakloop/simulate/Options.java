@@ -61,7 +61,8 @@ public record Options(
   }
 
   /**
-   * Returns what an explicit integrator, whose steps stability bounds, gives at once for nothing.
+   * Returns the same for the explicit integrator. Stability bounds its steps, so that a tight
+   * tolerance costs it nothing.
    */
   public Options explicitly() {
     return new Options(1e-5, 1e-8, pullSampling, waitSampling, true, mostWork);

@@ -16,7 +16,7 @@ import soakloop.quantity.Curve;
 class FlowSolverTest {
   private static final Liquid COOLANT = new Liquid(1050, 2e-3);
   private static final double LITRE_PER_MINUTE = 1 / 60e3;
-  private static final Drive PUMP = new Drive.Parabola(45e3, 60 * LITRE_PER_MINUTE);
+  private static final Mover PUMP = new Mover.Parabola(45e3, 60 * LITRE_PER_MINUTE);
   private static final Resistance LOOP = new Resistance.KnownPoint(30e3, 30 * LITRE_PER_MINUTE, 2);
 
   @Test
@@ -25,7 +25,7 @@ class FlowSolverTest {
     Map<Outcome, Integer> seen = new EnumMap<>(Outcome.class);
     for (int i = 0; i < 10_000; i++) {
       RandomLoops.Loop loop = loops.next();
-      OperatingPoint point = FlowSolver.solve(loop.drive(), loop.resistance(), loop.liquid());
+      OperatingPoint point = FlowSolver.solve(loop.mover(), loop.resistance(), loop.liquid());
       seen.merge(check(loop, point), 1, Integer::sum);
     }
     // Every kind of answer must have been asked for, or the loops are not random enough.
@@ -46,33 +46,33 @@ class FlowSolverTest {
 
   /** Checks an answer by what it claims, without the solver. */
   private static Outcome check(RandomLoops.Loop loop, OperatingPoint point) {
-    Drive drive = loop.drive();
+    Mover mover = loop.mover();
     double flow = point.flow();
     if (point instanceof OperatingPoint.Balanced balanced) {
       double loss = loop.resistance().loss(flow, loop.liquid());
-      double scale = Math.max(Math.abs(drive.rise(0)), loss);
+      double scale = Math.max(Math.abs(mover.rise(0)), loss);
       assertTrue(flow > 0, loop.toString());
-      assertEquals(drive.rise(flow), loss, 1e-6 * scale, loop.toString());
+      assertEquals(mover.rise(flow), loss, 1e-6 * scale, loop.toString());
       // Stable: a little more flow is braked.
       double more = flow * 1.000_01;
-      assertTrue(drive.rise(more) < loop.resistance().loss(more, loop.liquid()), loop.toString());
+      assertTrue(mover.rise(more) < loop.resistance().loss(more, loop.liquid()), loop.toString());
       assertEquals(1, balanced.balances() % 2, loop.toString());
       return balanced.balances() == 1 ? Outcome.BALANCED : Outcome.SEVERAL_BALANCES;
     }
     if (point instanceof OperatingPoint.PastCurve past) {
-      assertEquals(drive.reach(), past.flow(), loop.toString());
+      assertEquals(mover.reach(), past.flow(), loop.toString());
       assertTrue(past.loss() < past.pressure(), loop.toString());
       return Outcome.PAST_CURVE;
     }
     if (point instanceof OperatingPoint.Unbraked) {
-      assertTrue(drive.rise(1e3) > loop.resistance().loss(1e3, loop.liquid()), loop.toString());
+      assertTrue(mover.rise(1e3) > loop.resistance().loss(1e3, loop.liquid()), loop.toString());
       return Outcome.UNBRAKED;
     }
     OperatingPoint.Still still = assertInstanceOf(OperatingPoint.Still.class, point);
     assertEquals(0, flow);
     return switch (still.cause()) {
       case NO_PRESSURE -> {
-        assertTrue(drive.rise(0) <= 0, loop.toString());
+        assertTrue(mover.rise(0) <= 0, loop.toString());
         yield Outcome.NO_PRESSURE;
       }
       case DEAD_HEADED -> {
@@ -81,7 +81,7 @@ class FlowSolverTest {
       }
       case CLOGGED -> {
         // A drop in some minutes already loses more than the pump gives.
-        assertTrue(loop.resistance().loss(1e-9, loop.liquid()) > drive.rise(0), loop.toString());
+        assertTrue(loop.resistance().loss(1e-9, loop.liquid()) > mover.rise(0), loop.toString());
         yield Outcome.CLOGGED;
       }
     };
@@ -91,10 +91,10 @@ class FlowSolverTest {
   void aSlowerPumpFollowsTheAffinityLaws() {
     double full = FlowSolver.solve(PUMP, LOOP, COOLANT).flow();
     for (double speed : new double[] {0.01, 0.3, 0.8, 1.5}) {
-      OperatingPoint point = FlowSolver.solve(new Drive.AtSpeed(PUMP, speed), LOOP, COOLANT);
+      OperatingPoint point = FlowSolver.solve(new Mover.AtSpeed(PUMP, speed), LOOP, COOLANT);
       assertEquals(speed * full, point.flow(), 1e-9 * full);
     }
-    OperatingPoint still = FlowSolver.solve(new Drive.AtSpeed(PUMP, 0), LOOP, COOLANT);
+    OperatingPoint still = FlowSolver.solve(new Mover.AtSpeed(PUMP, 0), LOOP, COOLANT);
     assertEquals(
         OperatingPoint.Cause.NO_PRESSURE,
         assertInstanceOf(OperatingPoint.Still.class, still).cause());
@@ -102,8 +102,8 @@ class FlowSolverTest {
 
   @Test
   void twoPumpsInSeriesGiveTwiceThePressure() {
-    Drive two = new Drive.InSeries(List.of(PUMP, PUMP));
-    Drive strong = new Drive.Parabola(90e3, 60 * LITRE_PER_MINUTE);
+    Mover two = new Mover.InSeries(List.of(PUMP, PUMP));
+    Mover strong = new Mover.Parabola(90e3, 60 * LITRE_PER_MINUTE);
     assertEquals(
         FlowSolver.solve(strong, LOOP, COOLANT).flow(),
         FlowSolver.solve(two, LOOP, COOLANT).flow(),
@@ -147,8 +147,8 @@ class FlowSolverTest {
 
   @Test
   void aCurveThatRisesHasSeveralBalances() {
-    Drive hump =
-        new Drive.Table(
+    Mover hump =
+        new Mover.Table(
             Curve.of(new double[] {0, 5e-4, 8e-4, 1e-3}, new double[] {10e3, 30e3, 5e3, 0}));
     Resistance steep = new Resistance.KnownPoint(9.5e3, 1e-4, 1);
     OperatingPoint one = FlowSolver.solve(hump, steep, COOLANT);
@@ -163,9 +163,9 @@ class FlowSolverTest {
 
   @Test
   void impossibleInputIsRefused() {
-    assertThrows(IllegalArgumentException.class, () -> new Drive.Parabola(0, 1));
-    assertThrows(IllegalArgumentException.class, () -> new Drive.AtSpeed(PUMP, -0.1));
-    assertThrows(IllegalArgumentException.class, () -> new Drive.Table(Curve.constant(1)));
+    assertThrows(IllegalArgumentException.class, () -> new Mover.Parabola(0, 1));
+    assertThrows(IllegalArgumentException.class, () -> new Mover.AtSpeed(PUMP, -0.1));
+    assertThrows(IllegalArgumentException.class, () -> new Mover.Table(Curve.constant(1)));
     assertThrows(IllegalArgumentException.class, () -> new Resistance.Pipe(1, 0, 0, 0));
     assertThrows(IllegalArgumentException.class, () -> LOOP.loss(-1e-4, COOLANT));
     assertThrows(IllegalArgumentException.class, () -> LOOP.loss(Double.NaN, COOLANT));

@@ -10,13 +10,13 @@ import org.junit.jupiter.api.Test;
 class RamAirTest {
   private static final double DENSITY = 1.2;
   private static final RamAir DUCT = new RamAir(0.2, 35, 0.9);
-  private static final Drive FAN = new Drive.Parabola(200, 0.8);
+  private static final Mover FAN = new Mover.Parabola(200, 0.8);
 
   @Test
   void everySourceAdds() {
     double fan = flow(0, 0, FAN);
-    double road = flow(20, 0, new Drive.Off());
-    double shop = flow(0, 8, new Drive.Off());
+    double road = flow(20, 0, new Mover.Off());
+    double shop = flow(0, 8, new Mover.Off());
     assertTrue(flow(20, 0, FAN) > Math.max(fan, road));
     assertTrue(flow(0, 8, FAN) > Math.max(fan, shop));
     assertTrue(flow(20, 8, FAN) > flow(20, 0, FAN));
@@ -35,12 +35,12 @@ class RamAirTest {
   void aFanThatCannotKeepUpIsABrake() {
     double fast = flow(80, 0, FAN);
     assertTrue(fast > 0.8, "past the fan's free flow");
-    assertTrue(fast < flow(80, 0, new Drive.Off()));
+    assertTrue(fast < flow(80, 0, new Mover.Off()));
   }
 
   @Test
   void noWindNoFlow() {
-    assertEquals(0, flow(0, 0, new Drive.Off()));
+    assertEquals(0, flow(0, 0, new Mover.Off()));
   }
 
   @Test
@@ -49,7 +49,7 @@ class RamAirTest {
         IllegalArgumentException.class, () -> new RamAir(0, 35, 1));
   }
 
-  private static double flow(double road, double shop, Drive fan) {
+  private static double flow(double road, double shop, Mover fan) {
     return DUCT.solve(new RamAir.Wind(road, shop, 0.5, fan), DENSITY).flow();
   }
 }

@@ -7,7 +7,7 @@ import soakloop.quantity.Curve;
 
 /** Loops of every kind, sound and broken, from a seed. */
 final class RandomLoops {
-  record Loop(Drive drive, Resistance resistance, Liquid liquid) {}
+  record Loop(Mover mover, Resistance resistance, Liquid liquid) {}
 
   private final Random random;
 
@@ -19,7 +19,7 @@ final class RandomLoops {
     if (random.nextInt(50) == 0) {
       return humped();
     }
-    return new Loop(drive(), resistance(), new Liquid(between(950, 1100), log(2e-4, 1)));
+    return new Loop(mover(), resistance(), new Liquid(between(950, 1100), log(2e-4, 1)));
   }
 
   /** A pump that pushes harder once it flows, against a valve that opens somewhere between. */
@@ -33,30 +33,30 @@ final class RandomLoops {
     double opening = between(0.3, 0.9) * top;
     Resistance valve =
         (flow, liquid) -> opening * Math.min(1, flow / (0.01 * reach)) + flow / reach;
-    return new Loop(new Drive.Table(curve), valve, new Liquid(1000, 1e-3));
+    return new Loop(new Mover.Table(curve), valve, new Liquid(1000, 1e-3));
   }
 
-  private Drive drive() {
-    Drive first = machine();
-    Drive drive = random.nextInt(5) == 0 ? new Drive.InSeries(List.of(first, machine())) : first;
+  private Mover mover() {
+    Mover first = machine();
+    Mover mover = random.nextInt(5) == 0 ? new Mover.InSeries(List.of(first, machine())) : first;
     return switch (random.nextInt(8)) {
-      case 0 -> new Drive.AtSpeed(drive, 0);
-      case 1, 2 -> new Drive.AtSpeed(drive, log(0.05, 2));
-      default -> drive;
+      case 0 -> new Mover.AtSpeed(mover, 0);
+      case 1, 2 -> new Mover.AtSpeed(mover, log(0.05, 2));
+      default -> mover;
     };
   }
 
-  private Drive machine() {
+  private Mover machine() {
     return switch (random.nextInt(10)) {
-      case 0 -> new Drive.Off();
-      case 1, 2 -> new Drive.Constant(log(1, 1e5));
+      case 0 -> new Mover.Off();
+      case 1, 2 -> new Mover.Constant(log(1, 1e5));
       case 3, 4, 5 -> table();
-      default -> new Drive.Parabola(log(100, 2e5), log(1e-5, 1e-2));
+      default -> new Mover.Parabola(log(100, 2e5), log(1e-5, 1e-2));
     };
   }
 
   /** Falling, rising or humped; a few give nothing or less without flow. */
-  private Drive table() {
+  private Mover table() {
     int points = 2 + random.nextInt(5);
     double reach = log(1e-5, 1e-2);
     double[] flow = new double[points];
@@ -71,7 +71,7 @@ final class RandomLoops {
     if (random.nextInt(10) == 0) {
       rise[0] = -top;
     }
-    return new Drive.Table(Curve.of(flow, rise));
+    return new Mover.Table(Curve.of(flow, rise));
   }
 
   private Resistance resistance() {

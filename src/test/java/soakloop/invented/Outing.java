@@ -51,6 +51,15 @@ public final class Outing {
     return this;
   }
 
+  /** Returns four pulls from 2,600 to 6,700 rpm in ten seconds, a minute of idling after each. */
+  public static Outing fourPulls() {
+    Outing outing = new Outing().idle(20);
+    for (int i = 0; i < 4; i++) {
+      outing.runUp(2600, 3).pull(6700, 10).idle(60);
+    }
+    return outing;
+  }
+
   /** Idles; engine speed falls back from what it was. */
   public Outing idle(double seconds) {
     double before = speed;

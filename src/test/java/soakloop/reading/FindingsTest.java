@@ -36,16 +36,8 @@ class FindingsTest {
     Signal.ENGINE_COOLANT
   };
 
-  private static Outing outing() {
-    Outing outing = new Outing().idle(20);
-    for (int i = 0; i < 4; i++) {
-      outing.runUp(2600, 3).pull(6700, 10).idle(60);
-    }
-    return outing;
-  }
-
   private static Log sound() {
-    return new Recorder(0.1, 7, ALL).record(outing());
+    return new Recorder(0.1, 7, ALL).record(Outing.fourPulls());
   }
 
   /** The log with some of a signal's rows changed. */
@@ -87,7 +79,7 @@ class FindingsTest {
   @Tag("analytic")
   void soundLogHasNoFindings() {
     for (long seed = 0; seed < 8; seed++) {
-      LogReading reading = read(new Recorder(0.1, seed, ALL).record(outing()));
+      LogReading reading = read(new Recorder(0.1, seed, ALL).record(Outing.fourPulls()));
       assertEquals(List.of(), reading.findings());
     }
   }
@@ -101,7 +93,7 @@ class FindingsTest {
             new Recorder(0.1, 7, ALL)
                 .with(Signal.CHARGE_TEMPERATURE, 0.3, 1)
                 .with(Signal.BOOST, 500, halfPsi)
-                .record(outing()));
+                .record(Outing.fourPulls()));
     List<Finding> coarse =
         reading.findings().stream().filter(f -> f.kind() == Finding.Kind.RESOLUTION).toList();
     assertEquals(2, coarse.size(), coarse.toString());
@@ -155,7 +147,7 @@ class FindingsTest {
   @Tag("analytic")
   void channelThatFreezesInAPullIsStuck() {
     Log log = sound();
-    Outing.TruePull third = outing().pulls().get(2);
+    Outing.TruePull third = Outing.fourPulls().pulls().get(2);
     double frozen = log.value(Signal.CORE_AIR_IN, (int) (10 * third.start()) - 50);
     Log stuck =
         with(
@@ -263,7 +255,7 @@ class FindingsTest {
   @Tag("analytic")
   void dipBelowEverythingThatCoolsIsNoCooling() {
     Log log = sound();
-    double end = outing().pulls().get(1).end();
+    double end = Outing.fourPulls().pulls().get(1).end();
     Log dip =
         with(
             log,
@@ -280,7 +272,7 @@ class FindingsTest {
   @Tag("analytic")
   void gapsAreNamedAndNoPullIsFollowedAcrossOne() {
     Log log = sound();
-    double start = outing().pulls().get(1).start();
+    double start = Outing.fourPulls().pulls().get(1).start();
     int[] kept =
         IntStream.range(0, log.size())
             .filter(i -> log.time(i) < start + 4 || log.time(i) > start + 44)
@@ -303,12 +295,12 @@ class FindingsTest {
   void tableReadsWhatTheOutingDid() {
     Log log =
         new Recorder(0.1, 7, Signal.ENGINE_SPEED, Signal.CHARGE_TEMPERATURE, Signal.WHEEL_POWER)
-            .record(outing());
+            .record(Outing.fourPulls());
     LogReading reading =
         LogStudy.of(log, LogOptions.DEFAULTS.countedTo(6000 / 60.0).withLimit(318));
     for (int i = 0; i < 4; i++) {
       PullReading row = reading.table().get(i);
-      double counted = outing().pulls().get(i).start() + 10 * 3400 / 4100.0;
+      double counted = Outing.fourPulls().pulls().get(i).start() + 10 * 3400 / 4100.0;
       int at = (int) Math.rint(counted * 10);
       assertEquals(counted, row.countedAt().orElseThrow(), 0.1);
       assertEquals(log.value(Signal.CHARGE_TEMPERATURE, at), row.counted().orElseThrow(), 0.4);

@@ -30,14 +30,6 @@ class RefreshFinderTest {
     Signal.ROAD_SPEED
   };
 
-  private static Outing outing() {
-    Outing outing = new Outing().idle(20);
-    for (int i = 0; i < 4; i++) {
-      outing.runUp(2600, 3).pull(6700, 10).idle(60);
-    }
-    return outing;
-  }
-
   private static Channel channel(Log log, Signal signal) {
     return Channels.of(log).find(signal).orElseThrow();
   }
@@ -48,7 +40,7 @@ class RefreshFinderTest {
   void tenChannelsPolledInTurnAreEachMeasuredEveryTenthRow() {
     Recorder recorder = new Recorder(0.1, 3, TEN).allInTurn();
     recorder.with(Signal.CHARGE_TEMPERATURE, 0.2, 1).with(Signal.CORE_COOLANT_IN, 0.2, 1);
-    Channels channels = Channels.of(recorder.record(outing()));
+    Channels channels = Channels.of(recorder.record(Outing.fourPulls()));
     for (Signal signal : TEN) {
       Channel channel = channels.find(signal).orElseThrow();
       assertEquals(Refresh.Kind.IN_TURN, channel.refresh().kind(), signal.toString());
@@ -66,7 +58,7 @@ class RefreshFinderTest {
   @Test
   @Tag("analytic")
   void valuesAreUsedAtTheTimesTheyWereMeasured() {
-    Log log = new Recorder(0.1, 3, TEN).allInTurn().record(outing());
+    Log log = new Recorder(0.1, 3, TEN).allInTurn().record(Outing.fourPulls());
     Updates updates = channel(log, Signal.ENGINE_SPEED).updates();
     double phase = updates.time(5) % 1.0;
     for (int i = 3; i < updates.size(); i++) {
@@ -83,7 +75,7 @@ class RefreshFinderTest {
     Log log =
         new Recorder(0.02, 4, Signal.ENGINE_SPEED, Signal.BOOST)
             .inTurn(Signal.BOOST, rows)
-            .record(outing());
+            .record(Outing.fourPulls());
     assertEquals(rows, channel(log, Signal.BOOST).refresh().rows());
     assertEquals(Refresh.Kind.EVERY_ROW, channel(log, Signal.ENGINE_SPEED).refresh().kind());
   }
@@ -95,7 +87,7 @@ class RefreshFinderTest {
     Log log =
         new Recorder(0.1, 5, Signal.ENGINE_SPEED, Signal.BOOST)
             .held(Signal.ENGINE_SPEED, 0.37)
-            .record(outing());
+            .record(Outing.fourPulls());
     Refresh refresh = channel(log, Signal.ENGINE_SPEED).refresh();
     assertEquals(Refresh.Kind.HELD, refresh.kind());
     assertEquals(0.37, refresh.period(), 0.05);
@@ -111,7 +103,7 @@ class RefreshFinderTest {
           new Recorder(0.1, seed, TEN)
               .with(Signal.CHARGE_TEMPERATURE, noise, 1)
               .with(Signal.CORE_COOLANT_IN, noise, 1)
-              .record(outing());
+              .record(Outing.fourPulls());
       assertTrue(!channel(log, Signal.CHARGE_TEMPERATURE).refresh().held());
       assertTrue(!channel(log, Signal.CORE_COOLANT_IN).refresh().held());
     }

@@ -192,13 +192,6 @@ class RosenbrockTest {
     }
 
     @Override
-    public double[] computeDerivatives(double t, double[] y) {
-      double[] dy = new double[3];
-      derivatives(t, y, dy);
-      return dy;
-    }
-
-    @Override
     public void derivatives(double t, double[] y, double[] dy) {
       double across = 4 * (y[0] - y[1]);
       double leak = 0.3 * y[1] * (2 + Math.sin(t));

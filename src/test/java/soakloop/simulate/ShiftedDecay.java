@@ -35,13 +35,6 @@ final class ShiftedDecay implements LinearlyImplicitEquation {
   }
 
   @Override
-  public double[] computeDerivatives(double t, double[] y) {
-    double[] dy = new double[3];
-    derivatives(t, y, dy);
-    return dy;
-  }
-
-  @Override
   public void derivatives(double t, double[] y, double[] dy) {
     dy[0] = -lambda * (y[0] - Math.cos(t)) - Math.sin(t);
     dy[1] = y[0] * y[1] - y[1] * y[1];

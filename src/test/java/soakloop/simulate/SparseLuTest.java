@@ -68,11 +68,6 @@ class SparseLuTest {
     }
 
     @Override
-    public double[] computeDerivatives(double t, double[] y) {
-      return new double[matrix.length];
-    }
-
-    @Override
     public void derivatives(double t, double[] y, double[] dy) {}
 
     @Override

@@ -7,11 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import soakloop.scenario.Scenario;
+import soakloop.simulate.Options;
+import soakloop.simulate.Simulation;
 import soakloop.simulate.SimulationException;
+import soakloop.simulate.Trace;
 
 /** Grids of runs and the crossings found between them. */
 @Tag("analytic")
@@ -36,6 +40,13 @@ class VaryRunnerTest {
     Variation variation = CoolMorning.run(plan, 2);
     Outcome alone =
         Run.of(scenario.with("reservoir.volume", "9 L").with("airflow.shop-fan", "1 m/s"));
+    Scenario changed = alone.scenario();
+    Trace sampled = Simulation.run(changed.setup().withoutLimit(), Options.STUDY);
+    List<PullResult> read =
+        PullResults.of(sampled, changed.limits().chargeTemperature(), Optional.empty());
+    for (Measure measure : plan.measures()) {
+      assertEquals(measure.of(read), variation.value(2, measure), 0);
+    }
     PullResult last = alone.pulls().get(1);
     assertEquals(last.sensor().end(), variation.value(2, Measure.END_CHARGE), SAMPLED);
     assertEquals(last.coolant().coreInletStart(), variation.value(2, Measure.COOLANT), SAMPLED);

@@ -1,10 +1,10 @@
 package soakloop.validation;
 
 import java.util.List;
-import soakloop.flow.Drive;
 import soakloop.flow.Fittings;
 import soakloop.flow.FlowSolver;
 import soakloop.flow.Liquid;
+import soakloop.flow.Mover;
 import soakloop.flow.OperatingPoint;
 import soakloop.flow.PipeFriction;
 import soakloop.flow.RamAir;
@@ -106,10 +106,10 @@ final class FlowChecks implements CheckSuite {
   }
 
   private void pump() {
-    Drive pump = new Drive.Parabola(45e3, 60 * LITRE_PER_MINUTE);
+    Mover pump = new Mover.Parabola(45e3, 60 * LITRE_PER_MINUTE);
     Resistance loop = new Resistance.KnownPoint(30e3, 30 * LITRE_PER_MINUTE, 2);
     OperatingPoint full = FlowSolver.solve(pump, loop, ANY);
-    Drive.AtSpeed slow = new Drive.AtSpeed(pump, 0.8);
+    Mover.AtSpeed slow = new Mover.AtSpeed(pump, 0.8);
     Tolerance digits = Tolerance.relative(1e-7);
     list.from(
             Kind.ANALYTIC,
@@ -123,7 +123,7 @@ final class FlowChecks implements CheckSuite {
   }
 
   private void air() {
-    Drive fan = new Drive.Parabola(200, 0.8);
+    Mover fan = new Mover.Parabola(200, 0.8);
     Resistance core = new Resistance.KnownPoint(120, 0.6, 2);
     OperatingPoint point = FlowSolver.solve(fan, core, ANY);
     Tolerance digits = Tolerance.relative(3e-7);
@@ -141,7 +141,7 @@ final class FlowChecks implements CheckSuite {
           "-");
     }
     RamAir duct = new RamAir(0.2, 35, 0.9);
-    RamAir.Wind road = new RamAir.Wind(27.78, 0, 0, new Drive.Off());
+    RamAir.Wind road = new RamAir.Wind(27.78, 0, 0, new Mover.Off());
     list.add(
         "face speed at 27.78 m/s, dCp 0.9, zeta 35, by the solver",
         4.4547,

@@ -7,9 +7,9 @@ import soakloop.quantity.Require;
 /**
  * Something that pushes: a pump or a fan, as pressure rise over volume flow.
  *
- * <p>A rise below zero is a brake: a fan that ram air drives past its free flow.
+ * <p>A rise below zero is a brake: a fan that ram air movers past its free flow.
  */
-public sealed interface Drive {
+public sealed interface Mover {
   /**
    * Pressure rise.
    *
@@ -22,7 +22,7 @@ public sealed interface Drive {
   double reach();
 
   /** Stands still and adds nothing. */
-  record Off() implements Drive {
+  record Off() implements Mover {
     @Override
     public double rise(double flow) {
       return 0;
@@ -43,7 +43,7 @@ public sealed interface Drive {
    * @param shutOff pressure without flow, Pa
    * @param freeFlow flow without pressure, m3/s
    */
-  record Parabola(double shutOff, double freeFlow) implements Drive {
+  record Parabola(double shutOff, double freeFlow) implements Mover {
     /** Checks the parts. */
     public Parabola {
       Require.positive("shut-off pressure", shutOff);
@@ -68,7 +68,7 @@ public sealed interface Drive {
    *
    * @param riseOverFlow Pa over m3/s, beginning at no flow
    */
-  record Table(Curve riseOverFlow) implements Drive {
+  record Table(Curve riseOverFlow) implements Mover {
     /** Checks that the curve begins at no flow and goes somewhere. */
     public Table {
       if (riseOverFlow.size() < 2 || riseOverFlow.place(0) != 0) {
@@ -95,10 +95,10 @@ public sealed interface Drive {
    * follows voltage in proportion only roughly: taking a voltage ratio for the speed ratio is
    * common practice without a source.
    *
-   * @param drive at its rated speed
+   * @param mover at its rated speed
    * @param speed over rated speed [-], 0 or more; 0 is {@link Off}
    */
-  record AtSpeed(Drive drive, double speed) implements Drive {
+  record AtSpeed(Mover mover, double speed) implements Mover {
     /** Checks the speed. */
     public AtSpeed {
       Require.notNegative("speed ratio", speed);
@@ -106,12 +106,12 @@ public sealed interface Drive {
 
     @Override
     public double rise(double flow) {
-      return speed == 0 ? 0 : speed * speed * drive.rise(flow / speed);
+      return speed == 0 ? 0 : speed * speed * mover.rise(flow / speed);
     }
 
     @Override
     public double reach() {
-      return speed == 0 ? Double.POSITIVE_INFINITY : speed * drive.reach();
+      return speed == 0 ? Double.POSITIVE_INFINITY : speed * mover.reach();
     }
 
     /** Shaft power over rated shaft power at the corresponding flow: speed cubed [-]. */
@@ -123,26 +123,26 @@ public sealed interface Drive {
   /**
    * Machines one after the other: pressures add.
    *
-   * @param drives in any order
+   * @param movers in any order
    */
-  record InSeries(List<Drive> drives) implements Drive {
+  record InSeries(List<Mover> movers) implements Mover {
     /** Copies the list. */
     public InSeries {
-      drives = List.copyOf(drives);
+      movers = List.copyOf(movers);
     }
 
     @Override
     public double rise(double flow) {
       double sum = 0;
-      for (Drive drive : drives) {
-        sum += drive.rise(flow);
+      for (Mover mover : movers) {
+        sum += mover.rise(flow);
       }
       return sum;
     }
 
     @Override
     public double reach() {
-      return drives.stream().mapToDouble(Drive::reach).min().orElse(Double.POSITIVE_INFINITY);
+      return movers.stream().mapToDouble(Mover::reach).min().orElse(Double.POSITIVE_INFINITY);
     }
   }
 
@@ -151,7 +151,7 @@ public sealed interface Drive {
    *
    * @param pressure Pa, 0 or more
    */
-  record Constant(double pressure) implements Drive {
+  record Constant(double pressure) implements Mover {
     /** Checks the pressure. */
     public Constant {
       Require.notNegative("pressure", pressure);
