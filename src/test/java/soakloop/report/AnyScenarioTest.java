@@ -136,7 +136,7 @@ class AnyScenarioTest {
     double end = outcome.scenario().session().endTime();
     assertEquals(end, trace.time(trace.size() - 1), 1e-9 * Math.max(1, end));
     assertTrue(trace.energy().residualFraction() < 1e-6, () -> trace.energy().toString());
-    List<LoopElement> loop = outcome.scenario().rig().loop().elements();
+    List<LoopElement> loop = outcome.scenario().rig().loop().pieces();
     boolean tank = loop.stream().anyMatch(Reservoir.class::isInstance);
     boolean exchanger = loop.stream().anyMatch(HeatExchanger.class::isInstance);
     for (Channel channel : Channel.values()) {
