@@ -11,6 +11,7 @@ sealed interface Chart
         ChargeOverSpeed,
         Creep,
         HeatMoved,
+        PumpAgainstLoop,
         VaryCurve,
         VaryMap,
         LastPullCourses,
@@ -22,7 +23,8 @@ sealed interface Chart
           "coolant-over-time",
           "charge-over-speed",
           "pull-by-pull",
-          "heat-moved");
+          "heat-moved",
+          "pump-against-loop");
 
   /** Returns the name of its file, without the ending. */
   String name();
@@ -49,6 +51,7 @@ sealed interface Chart
     }
     charts.add(new CoolantOverTime(outcome, display));
     charts.add(new HeatMoved(outcome, display));
+    outcome.hydraulics().ifPresent(h -> charts.add(new PumpAgainstLoop(outcome, display, h)));
     return charts;
   }
 }

@@ -32,6 +32,7 @@ final class SummaryJson {
     JsonArray pulls = new JsonArray();
     outcome.pulls().forEach(p -> pulls.add(pull(p)));
     top.add("pulls", pulls);
+    outcome.hydraulics().ifPresent(h -> top.add("loop", LoopJson.of(h)));
     top.add("energy", energy(outcome.trace().energy()));
     outcome
         .comparison()
@@ -90,6 +91,7 @@ final class SummaryJson {
     o.addProperty("massFlow", "kg/s");
     o.addProperty("pressure", "Pa gauge");
     o.addProperty("energy", "J");
+    o.addProperty("loop", "m3/s, Pa");
     return o;
   }
 

@@ -18,6 +18,12 @@ public record Warning(Kind kind, String message) {
     COOLANT_BOILING,
     /** A blower whose air is far from what the engine swallows at the stated boost. */
     AIR_AGAINST_BOOST,
+    /** A pump whose curve ends before it meets the loop. */
+    PUMP_PAST_CURVE,
+    /** A pump that moves hardly anything against a loop that is all but shut. */
+    PUMP_DEAD_HEADED,
+    /** A flow far below what the pump's label says. */
+    FLOW_BELOW_LABEL,
     /** A log that does not reach as far as the session. */
     LOG_SHORT,
     /** A log without a signal that the comparison or replay would use. */

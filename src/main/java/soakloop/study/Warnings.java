@@ -3,6 +3,7 @@ package soakloop.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.MoistAir;
 import soakloop.log.Log;
@@ -18,9 +19,10 @@ import soakloop.simulate.Warning;
 final class Warnings {
   private Warnings() {}
 
-  static List<Warning> of(Scenario scenario, Trace trace) {
+  static List<Warning> of(Scenario scenario, Trace trace, Optional<LoopHydraulics> hydraulics) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
+    hydraulics.ifPresent(h -> FlowWarnings.add(scenario, h, warnings));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
     return warnings;

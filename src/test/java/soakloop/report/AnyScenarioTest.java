@@ -57,7 +57,6 @@ class AnyScenarioTest {
   /** Ends that another key keeps from being reached: a pull rises, a replay lies in its log. */
   private static final Set<String> BOUND =
       Set.of(
-          "airflow.thermostat.off to",
           "session.pull.counted-to from",
           "session.pull.counted-to to",
           "session.pull.from to",

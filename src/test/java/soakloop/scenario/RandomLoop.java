@@ -41,7 +41,7 @@ final class RandomLoop {
     boolean pushes = draw.chance(0.6);
     // Ways in parallel need their pieces' losses.
     boolean divides = draw.chance(0.25);
-    boolean plumbed = pushes && !divides && draw.chance(0.4);
+    boolean plumbed = pushes && !divides && draw.chance(0.55);
     pieceByPiece = !plumbed;
     RandomSection pump = root.below("pump");
     if (pushes) {
@@ -153,7 +153,7 @@ final class RandomLoop {
 
   private RandomSection airflow() {
     RandomSection airflow = root.below("airflow");
-    boolean duct = draw.chance(0.3);
+    boolean duct = draw.chance(0.45);
     boolean fan = draw.chance(0.5);
     if (duct) {
       airflow.put("duct", duct(airflow.below("duct"), fan));
@@ -172,7 +172,7 @@ final class RandomLoop {
   }
 
   private RandomSection duct(RandomSection duct, boolean fan) {
-    duct.any("loss-factor");
+    duct.any("loss-factor").any("capture");
     if (fan) {
       KeySpec curve = duct.spec("fan");
       double head = Math.max(1, values.number(curve, 0, RandomValue.high(curve)));
