@@ -5,14 +5,15 @@ import java.util.List;
 import java.util.StringJoiner;
 import soakloop.log.Log;
 import soakloop.log.Signal;
+import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
 import soakloop.reading.Updates;
 
 /**
- * A log made clean: every signal under its own name, in SI units, at the times it was measured.
- * Rows that repeat an older value, spikes and cells that could not be read are empty; swapped
- * channels are exchanged. Comma, decimal point, line feed, full precision. It can be read as a log
- * again.
+ * A log made clean: every signal under its own name, in SI units (shares in per cent), at the times
+ * it was measured. Rows that repeat an older value, spikes and cells that could not be read are
+ * empty; swapped channels are exchanged. Comma, decimal point, line feed, full precision. It can be
+ * read as a log again.
  */
 final class LogCsv {
   private LogCsv() {}
@@ -40,8 +41,14 @@ final class LogCsv {
   }
 
   private static String name(Signal signal) {
-    Unit si = signal.dimension().si();
-    return si.symbol().isEmpty() ? signal.key() : signal.key() + " [" + si.symbol() + "]";
+    Unit unit = unit(signal);
+    return unit.symbol().isEmpty() ? signal.key() : signal.key() + " [" + unit.symbol() + "]";
+  }
+
+  /** The SI unit; per cent for shares, since a bare 0 or 1 could be on and off too. */
+  private static Unit unit(Signal signal) {
+    Dimension dimension = signal.dimension();
+    return dimension == Dimension.FRACTION ? dimension.require("%") : dimension.si();
   }
 
   /** Puts updates into the rows they were measured in. */
@@ -55,7 +62,7 @@ final class LogCsv {
       while (row < log.size() - 1 && log.time(row) < updates.time(i)) {
         row++;
       }
-      column[row] = updates.value(i);
+      column[row] = unit(signal).fromSi(updates.value(i));
     }
     return column;
   }
