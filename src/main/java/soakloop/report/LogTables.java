@@ -38,15 +38,17 @@ record LogTables(LogSet set, LogWords words) {
     columns.add(temperature("Coolant in", coolant, PullReading::coolantStart));
     columns.add(new Column("Boost", this::boost));
     columns.add(new Column("Power", r -> shown(r.power(), v -> number(v, Dimension.POWER, 0))));
-    columns.add(
-        new Column(
-            "Over limit", r -> shown(r.overLimit(), v -> String.format(Locale.ROOT, "%.0f s", v))));
+    columns.add(new Column("Over limit", r -> shown(r.overLimit(), LogTables::seconds)));
     columns.removeIf(c -> set.sheets().stream().allMatch(s -> empty(c, s)));
     List<List<String>> rows = new ArrayList<>();
     for (PullReading reading : sheet.reading().table()) {
       rows.add(columns.stream().map(c -> c.cell().apply(reading)).toList());
     }
     return new Table(columns.stream().map(Column::head).toList(), rows, 1, columns.size() - 1);
+  }
+
+  private static String seconds(double s) {
+    return s > 0 && s < 0.5 ? "<1 s" : String.format(Locale.ROOT, "%.0f s", s);
   }
 
   private static boolean empty(Column column, LogSheet sheet) {
