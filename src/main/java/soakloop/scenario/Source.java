@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import soakloop.log.Log;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
 import soakloop.log.LogReader;
+import soakloop.reading.LogOptions;
+import soakloop.reading.LogReading;
+import soakloop.reading.LogStudy;
 
 /**
  * What a scenario was read from. Immutable; changed scenarios come from {@link #with}. Logs and
@@ -22,7 +24,7 @@ public final class Source {
   private final Node.Section root;
   private final List<Problem> problems;
   private final Context.Quantities quantities;
-  private final Map<LogKey, Log> logs;
+  private final Map<LogKey, LogReading> logs;
 
   private record LogKey(Path file, LogColumns columns) {}
 
@@ -33,7 +35,7 @@ public final class Source {
       Node.Section root,
       List<Problem> problems,
       Context.Quantities quantities,
-      Map<LogKey, Log> logs) {
+      Map<LogKey, LogReading> logs) {
     this.name = name;
     this.file = file;
     this.folder = folder;
@@ -77,12 +79,13 @@ public final class Source {
     return quantities;
   }
 
-  Log log(String relative, LogColumns columns) throws LogException {
+  /** Returns a log and what it shows. */
+  LogReading log(String relative, LogColumns columns) throws LogException {
     Path path = folder.resolve(relative);
     LogKey key = new LogKey(path, columns);
-    Log known = logs.get(key);
+    LogReading known = logs.get(key);
     if (known == null) {
-      known = LogReader.read(path, columns);
+      known = LogStudy.of(LogReader.read(path, columns), LogOptions.DEFAULTS);
       logs.put(key, known);
     }
     return known;
