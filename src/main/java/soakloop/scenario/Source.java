@@ -25,6 +25,7 @@ public final class Source {
   private final List<Problem> problems;
   private final Context.Quantities quantities;
   private final Map<LogKey, LogReading> logs;
+  private final Optional<LogReading> known;
 
   private record LogKey(Path file, LogColumns columns) {}
 
@@ -35,7 +36,8 @@ public final class Source {
       Node.Section root,
       List<Problem> problems,
       Context.Quantities quantities,
-      Map<LogKey, LogReading> logs) {
+      Map<LogKey, LogReading> logs,
+      Optional<LogReading> known) {
     this.name = name;
     this.file = file;
     this.folder = folder;
@@ -43,6 +45,7 @@ public final class Source {
     this.problems = problems;
     this.quantities = quantities;
     this.logs = logs;
+    this.known = known;
   }
 
   static Source of(String name, String file, Path folder, YamlText.Sections text) {
@@ -53,7 +56,21 @@ public final class Source {
         text.root(),
         text.problems(),
         new Context.Quantities(),
-        new ConcurrentHashMap<>());
+        new ConcurrentHashMap<>(),
+        Optional.empty());
+  }
+
+  /** Makes a source whose log is known already, whatever it calls it. */
+  static Source beside(LogReading reading, String name, Path folder, YamlText.Sections text) {
+    return new Source(
+        name,
+        name,
+        folder,
+        text.root(),
+        text.problems(),
+        new Context.Quantities(),
+        new ConcurrentHashMap<>(),
+        Optional.of(reading));
   }
 
   /** Returns the scenario's short name. */
@@ -81,14 +98,17 @@ public final class Source {
 
   /** Returns a log and what it shows. */
   LogReading log(String relative, LogColumns columns) throws LogException {
+    if (known.isPresent()) {
+      return known.get();
+    }
     Path path = folder.resolve(relative);
     LogKey key = new LogKey(path, columns);
-    LogReading known = logs.get(key);
-    if (known == null) {
-      known = LogStudy.of(LogReader.read(path, columns), LogOptions.DEFAULTS);
-      logs.put(key, known);
+    LogReading read = logs.get(key);
+    if (read == null) {
+      read = LogStudy.of(LogReader.read(path, columns), LogOptions.DEFAULTS);
+      logs.put(key, read);
     }
-    return known;
+    return read;
   }
 
   /**
@@ -106,7 +126,7 @@ public final class Source {
             : new Node.Scalar(value, Mark.NONE);
     String[] parts = key.split("\\.", -1);
     Node.Section changed = set(root, key, parts, 0, node);
-    return new Source(name, file, folder, changed, problems, quantities, logs);
+    return new Source(name, file, folder, changed, problems, quantities, logs, known);
   }
 
   private Node.Section set(Node.Section section, String key, String[] parts, int i, Node value)
