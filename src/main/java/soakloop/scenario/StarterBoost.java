@@ -3,6 +3,7 @@ package soakloop.scenario;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.log.Signal;
 import soakloop.quantity.Curve;
@@ -22,8 +23,10 @@ final class StarterBoost {
 
   private static final double AROUND = 350 * RPM;
 
-  /** How long after its start a pull still fills the manifold, s. */
-  private static final double FILLING = 0.5;
+  /** How long after its start a pull still fills the manifold, s, and its share at the most [-]. */
+  private static final double FILLING = 1.2;
+
+  private static final double FILLING_SHARE = 0.3;
 
   private final LogReading reading;
   private final List<Pull> pulls;
@@ -49,7 +52,7 @@ final class StarterBoost {
   List<double[]> over(Signal signal) {
     Updates values = reading.usable(signal);
     List<double[]> points = new ArrayList<>();
-    OptionalDouble low = pulls.stream().mapToDouble(p -> p.sweep().orElseThrow().from()).min();
+    OptionalDouble low = pulls.stream().mapToDouble(p -> speeds().at(filled(p))).min();
     double high = pulls.stream().mapToDouble(p -> p.sweep().orElseThrow().to()).max().orElse(0);
     if (values.isEmpty() || low.isEmpty()) {
       return points;
@@ -62,18 +65,26 @@ final class StarterBoost {
     return points;
   }
 
+  private Curve speeds() {
+    return reading.curve(Signal.ENGINE_SPEED).orElse(Curve.constant(0));
+  }
+
+  /** When a pull's manifold is filled, s. */
+  private static double filled(Pull pull) {
+    return pull.start() + Math.min(FILLING, FILLING_SHARE * pull.duration());
+  }
+
   private static void add(List<double[]> points, double[] point) {
     if (points.isEmpty() || point[0] > points.get(points.size() - 1)[0] + 100 * RPM) {
       points.add(point);
     }
   }
 
-  private java.util.Optional<double[]> point(Updates values, double speed) {
-    Curve speeds = reading.curve(Signal.ENGINE_SPEED).orElse(Curve.constant(0));
+  private Optional<double[]> point(Updates values, double speed) {
+    Curve speeds = speeds();
     List<double[]> near = new ArrayList<>();
     for (Pull pull : pulls) {
-      double filled = Math.min(pull.start() + FILLING, (pull.start() + pull.end()) / 2);
-      Updates inside = values.between(filled, pull.end());
+      Updates inside = values.between(filled(pull), pull.end());
       for (int k = 0; k < inside.size(); k++) {
         double at = speeds.at(inside.time(k));
         if (Math.abs(at - speed) <= AROUND) {
@@ -82,10 +93,10 @@ final class StarterBoost {
       }
     }
     if (near.isEmpty()) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
     double place = StarterFigures.rpm(median(near, 0)) * RPM;
-    return java.util.Optional.of(new double[] {place, median(near, 1)});
+    return Optional.of(new double[] {place, median(near, 1)});
   }
 
   private static double median(List<double[]> rows, int column) {

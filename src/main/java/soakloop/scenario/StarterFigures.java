@@ -75,7 +75,8 @@ record StarterFigures(UnitSystem units) {
     };
   }
 
-  private static String trimmed(String number) {
+  /** A number without zeros at the end of its decimals. */
+  static String trimmed(String number) {
     return number.contains(".") ? number.replaceAll("\\.?0+$", "") : number;
   }
 }

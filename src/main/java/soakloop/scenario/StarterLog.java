@@ -35,7 +35,9 @@ final class StarterLog {
     text.line("  file: " + StarterText.quoted(path(log, target)), "");
     if (startsAt.isPresent()) {
       text.line(
-          String.format(Locale.ROOT, "  starts-at: %s s", startsAt.get()),
+          "  starts-at: "
+              + StarterFigures.trimmed(String.format(Locale.ROOT, "%.2f", startsAt.get()))
+              + " s",
           "log time at the session's time zero");
     }
     columns

@@ -106,9 +106,9 @@ class StarterScenarioTest {
     dressed(dress);
   }
 
-  @RepeatedTest(60)
+  @RepeatedTest(25)
   void randomDresses(RepetitionInfo repetition) throws Exception {
-    dressed(LogDresses.random(new Random(7000 + 3 * repetition.getCurrentRepetition())));
+    dressed(LogDresses.random(new Random(7000 + 8 * repetition.getCurrentRepetition())));
   }
 
   private void dressed(LogDress dress) throws Exception {
