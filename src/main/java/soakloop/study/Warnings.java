@@ -25,6 +25,7 @@ final class Warnings {
     hydraulics.ifPresent(h -> FlowWarnings.add(scenario, h, warnings));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
+    scenario.logged().flatMap(l -> PullsApart.of(l, trace)).ifPresent(warnings::add);
     return warnings;
   }
 
