@@ -75,7 +75,7 @@ final class Explanation {
   private void flow(Loop loop) {
     LoopPoint warm = LoopPoint.of(loop, scenario.rig().coolant(), WARM);
     String flow = units.show(warm.flow(), Dimension.VOLUME_FLOW, 1);
-    if (warm.point().isEmpty()) {
+    if (warm.point().isEmpty() || loop.plumbing().isPresent()) {
       item("Flow with the pump on", flow);
       return;
     }

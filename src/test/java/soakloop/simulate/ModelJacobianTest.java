@@ -85,7 +85,7 @@ class ModelJacobianTest {
       RandomRigs rigs = new RandomRigs(seed);
       random = new Random(seed);
       soakloop.rig.Day day = rigs.day();
-      Rig rig = rigs.rig(day);
+      Rig rig = seed % 2 == 0 ? rigs.rig(day) : rigs.withWays(rigs.rig(day));
       Phase phase = seed % 3 == 0 ? Phases.engineOff(30) : Phases.pull(rigs, 8);
       Session session = new Session(java.util.List.of(phase));
       soakloop.session.Start start =
