@@ -28,6 +28,21 @@ record FitTables(FitResult result, FitWords words) {
     return new Table(List.of("Key", "Before", "Now", "Spread left"), rows, 1, 3);
   }
 
+  /**
+   * Returns the same for a console: what is known now, and what was believed without its spread.
+   */
+  Table short80(List<KeyNews> keys) {
+    List<List<String>> rows = new ArrayList<>();
+    for (KeyNews news : keys) {
+      rows.add(
+          List.of(
+              news.key().name() + (news.isSurprise() ? " (!)" : ""),
+              words.known(news.after(), news.key().dimension()),
+              FitWords.percent(news.left())));
+    }
+    return new Table(List.of("Key", "Now", "Left"), rows, 1, 2);
+  }
+
   /** Returns how far the model is from each signal. */
   Table signals() {
     boolean several = result.plan().cases().size() > 1;
@@ -41,12 +56,7 @@ record FitTables(FitResult result, FitWords words) {
               difference(fit.after()),
               difference(fit.error())));
     }
-    String in = " [" + words.display().symbol(Dimension.TEMPERATURE_DIFFERENCE) + "]";
-    return new Table(
-        List.of("Signal", "Points", "Off before" + in, "Off now" + in, "Model's own" + in),
-        rows,
-        1,
-        4);
+    return new Table(List.of("Signal", "Points", "Off before", "Off now", "Own error"), rows, 1, 4);
   }
 
   private String difference(double kelvin) {

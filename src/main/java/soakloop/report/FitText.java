@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import soakloop.fit.FitResult;
 import soakloop.fit.KeyNews;
+import soakloop.quantity.Dimension;
 
 /** A fit as plain text, for a console of 80 columns. */
 public final class FitText {
@@ -28,13 +29,17 @@ public final class FitText {
     say.answer().sentences().forEach(s -> lines.addAll(TextSummary.wrapped(s)));
     lines.add("");
     List<KeyNews> news = say.news();
-    lines.add("What the log says of the car and its sensors:");
+    lines.add("What the log says of the car and its sensors, with what is left of the spread:");
     tables
-        .keys(news.subList(0, Math.min(ROWS, news.size())))
+        .short80(news.subList(0, Math.min(ROWS, news.size())))
         .lines()
         .forEach(l -> lines.add(TextSummary.cut(l)));
     lines.add("");
-    lines.add("Model beside log:");
+    lines.addAll(
+        TextSummary.wrapped(
+            "Model beside log, "
+                + words.display().symbol(Dimension.TEMPERATURE_DIFFERENCE)
+                + "; own error is what the model itself cannot do better:"));
     tables.signals().lines().forEach(l -> lines.add(TextSummary.cut(l)));
     lines.add("");
     lines.add("What the log cannot tell:");

@@ -134,7 +134,12 @@ public final class ScenarioReader {
 
   private static Day day(In root) {
     In in = root.section("day");
-    Day day = new Day(in.number("temperature"), in.number("pressure"), in.number("humidity"));
+    Day day =
+        new Day(
+            in.number("temperature"),
+            in.number("pressure"),
+            in.number("humidity"),
+            in.number("warming"));
     in.done();
     return day;
   }
