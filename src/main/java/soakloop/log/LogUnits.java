@@ -13,7 +13,7 @@ import soakloop.quantity.Unit;
  */
 final class LogUnits {
   /** Metric horsepower: 75 kgf m/s, by definition of the kilogram-force. */
-  private static final Unit METRIC_HORSEPOWER = new Unit("PS", 75 * 9.80665, 0);
+  static final Unit METRIC_HORSEPOWER = new Unit("PS", 75 * 9.80665, 0);
 
   /** Air-fuel ratio of petrol, 14.7 to 1 at lambda 1 (common practice, no source). */
   static final Unit AIR_FUEL_RATIO = new Unit("AFR", 1 / 14.7, 0);

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import soakloop.log.Log;
 import soakloop.log.LogColumns;
@@ -15,10 +16,17 @@ import soakloop.quantity.Unit;
 final class LogSectionReader {
   private final In root;
   private final Source source;
+  private final OptionalDouble barometer;
 
-  LogSectionReader(In root, Source source) {
+  /**
+   * Makes it.
+   *
+   * @param barometer that the scenario states for the day, Pa; a default one tells nothing of a log
+   */
+  LogSectionReader(In root, Source source, OptionalDouble barometer) {
     this.root = root;
     this.source = source;
+    this.barometer = barometer;
   }
 
   Optional<Scenario.Logged> read() {
@@ -34,7 +42,8 @@ final class LogSectionReader {
       return Optional.empty();
     }
     try {
-      Log log = source.log(file.get(), columns);
+      Log read = source.log(file.get(), columns);
+      Log log = barometer.isPresent() ? read.withBarometer(barometer.getAsDouble()) : read;
       return Optional.of(new Scenario.Logged(log, startsAt));
     } catch (LogException e) {
       for (String problem : e.problems()) {
