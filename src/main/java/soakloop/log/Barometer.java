@@ -42,7 +42,7 @@ record Barometer(double pascal, String from, Confidence confidence) {
   private static Optional<Barometer> standing(Map<Signal, Series> values) {
     Series speed = values.get(Signal.ENGINE_SPEED);
     Series manifold = values.get(Signal.MANIFOLD_PRESSURE);
-    if (speed == null || manifold == null) {
+    if (speed == null || manifold == null || speed.lowest() >= STANDING) {
       return Optional.empty();
     }
     Stats standing = Stats.of(manifold, i -> speed.at(i) < STANDING);

@@ -57,9 +57,11 @@ record Stats(int count, double low, double middle, double high, double top) {
     double[] seen = new double[2 * SAMPLED];
     int n = 0;
     for (long i = 0; i < values.size() && n < seen.length; i += stride) {
-      double value = values.at((int) i);
-      if (!Double.isNaN(value) && rows.test((int) i)) {
-        seen[n++] = value;
+      if (rows.test((int) i)) {
+        double value = values.at((int) i);
+        if (!Double.isNaN(value)) {
+          seen[n++] = value;
+        }
       }
     }
     return Arrays.copyOf(seen, n);
