@@ -69,7 +69,7 @@ record TimeSurvey(
 
   /** Returns the share of steps of nothing. */
   double equalShare() {
-    return equal / Math.max(1.0, rising + falling + equal);
+    return equal / Math.max(1.0, (double) (rising + falling + equal));
   }
 
   /** Returns the step from row to row if rows that share a time are spread evenly, s. */

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import soakloop.log.Log;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
 import soakloop.log.Signal;
@@ -42,9 +41,7 @@ final class LogSectionReader {
       return Optional.empty();
     }
     try {
-      Log read = source.log(file.get(), columns);
-      Log log = barometer.isPresent() ? read.withBarometer(barometer.getAsDouble()) : read;
-      return Optional.of(new Scenario.Logged(log, startsAt));
+      return Optional.of(new Scenario.Logged(source.log(file.get(), columns, barometer), startsAt));
     } catch (LogException e) {
       for (String problem : e.problems()) {
         in.problem("file", problem);

@@ -5,11 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import soakloop.log.Log;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
 import soakloop.log.LogReader;
+import soakloop.reading.LogOptions;
+import soakloop.reading.LogReading;
+import soakloop.reading.LogStudy;
 
 /**
  * What a scenario was read from. Immutable; changed scenarios come from {@link #with}. Logs and
@@ -22,9 +26,18 @@ public final class Source {
   private final Node.Section root;
   private final List<Problem> problems;
   private final Context.Quantities quantities;
-  private final Map<LogKey, Log> logs;
+  private final Map<LogKey, LogReading> logs;
+  private final Optional<LogReading> known;
+
+  private final Map<Reckoned, LogReading> reckonings;
 
   private record LogKey(Path file, LogColumns columns) {}
+
+  /** A log whose pressures are reckoned by a stated barometer, Pa. */
+  private record Reckoned(String file, LogColumns columns, double barometer) {}
+
+  /** A sweep over the day's pressure makes one for each point. */
+  private static final int MOST_RECKONINGS = 64;
 
   private Source(
       String name,
@@ -33,7 +46,9 @@ public final class Source {
       Node.Section root,
       List<Problem> problems,
       Context.Quantities quantities,
-      Map<LogKey, Log> logs) {
+      Map<LogKey, LogReading> logs,
+      Map<Reckoned, LogReading> reckonings,
+      Optional<LogReading> known) {
     this.name = name;
     this.file = file;
     this.folder = folder;
@@ -41,6 +56,8 @@ public final class Source {
     this.problems = problems;
     this.quantities = quantities;
     this.logs = logs;
+    this.reckonings = reckonings;
+    this.known = known;
   }
 
   static Source of(String name, String file, Path folder, YamlText.Sections text) {
@@ -51,7 +68,23 @@ public final class Source {
         text.root(),
         text.problems(),
         new Context.Quantities(),
-        new ConcurrentHashMap<>());
+        new ConcurrentHashMap<>(),
+        new ConcurrentHashMap<>(),
+        Optional.empty());
+  }
+
+  /** Makes a source whose log is known already, whatever it calls it. */
+  static Source beside(LogReading reading, String name, Path folder, YamlText.Sections text) {
+    return new Source(
+        name,
+        name,
+        folder,
+        text.root(),
+        text.problems(),
+        new Context.Quantities(),
+        new ConcurrentHashMap<>(),
+        new ConcurrentHashMap<>(),
+        Optional.of(reading));
   }
 
   /** Returns the scenario's short name. */
@@ -77,15 +110,48 @@ public final class Source {
     return quantities;
   }
 
-  Log log(String relative, LogColumns columns) throws LogException {
+  /**
+   * Returns a log and what it shows.
+   *
+   * @param barometer that the scenario states, Pa
+   */
+  LogReading log(String relative, LogColumns columns, OptionalDouble barometer)
+      throws LogException {
+    if (known.isPresent()) {
+      return known.get();
+    }
+    LogReading read = log(relative, columns);
+    if (barometer.isEmpty()) {
+      return read;
+    }
+    Log reckoned = read.log().withBarometer(barometer.getAsDouble());
+    if (reckoned.signals().equals(read.log().signals())) {
+      return read.with(reckoned);
+    }
+    return reckoned(new Reckoned(relative, columns, barometer.getAsDouble()), reckoned);
+  }
+
+  private LogReading reckoned(Reckoned key, Log log) {
+    LogReading read = reckonings.get(key);
+    if (read == null) {
+      read = LogStudy.of(log, LogOptions.DEFAULTS);
+      if (reckonings.size() >= MOST_RECKONINGS) {
+        reckonings.clear();
+      }
+      reckonings.put(key, read);
+    }
+    return read;
+  }
+
+  private LogReading log(String relative, LogColumns columns) throws LogException {
     Path path = folder.resolve(relative);
     LogKey key = new LogKey(path, columns);
-    Log known = logs.get(key);
-    if (known == null) {
-      known = LogReader.read(path, columns);
-      logs.put(key, known);
+    LogReading read = logs.get(key);
+    if (read == null) {
+      read = LogStudy.of(LogReader.read(path, columns), LogOptions.DEFAULTS);
+      logs.put(key, read);
     }
-    return known;
+    return read;
   }
 
   /**
@@ -103,7 +169,7 @@ public final class Source {
             : new Node.Scalar(value, Mark.NONE);
     String[] parts = key.split("\\.", -1);
     Node.Section changed = set(root, key, parts, 0, node);
-    return new Source(name, file, folder, changed, problems, quantities, logs);
+    return new Source(name, file, folder, changed, problems, quantities, logs, reckonings, known);
   }
 
   private Node.Section set(Node.Section section, String key, String[] parts, int i, Node value)

@@ -23,6 +23,7 @@ final class Warnings {
     coolant(scenario, trace, warnings);
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
+    scenario.logged().flatMap(l -> PullsApart.of(l, trace)).ifPresent(warnings::add);
     return warnings;
   }
 
