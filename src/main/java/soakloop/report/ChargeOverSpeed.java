@@ -92,7 +92,7 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
   /**
    * Returns whether a pull is named: all of a few, of many the first, the last and some between.
    */
-  private static boolean named(int index, int count) {
+  static boolean named(int index, int count) {
     int step = (count + NAMED - 1) / NAMED;
     return index == count - 1 || (index % step == 0 && count - 1 - index >= step);
   }

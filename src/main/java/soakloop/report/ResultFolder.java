@@ -138,6 +138,19 @@ public final class ResultFolder {
   }
 
   /**
+   * Writes {@code log.html}, {@code log.json}, a clean CSV of each log and the charts as PNG.
+   *
+   * @param set the logs
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(LogSet set, String version) throws ResultException {
+    return write(new LogFiles(set, version));
+  }
+
+  /**
    * Makes sure, before a ranking, that its results could be written; changes nothing.
    *
    * @throws ResultException if a strange file is in the way or the folder cannot be used
