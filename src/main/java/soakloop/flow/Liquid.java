@@ -23,9 +23,7 @@ public record Liquid(double density, double viscosity) {
    * @param temperature K
    */
   public static Liquid held(Coolant coolant, double temperature) {
-    return of(
-        coolant,
-        Math.max(coolant.minTemperature(), Math.min(coolant.maxTemperature(), temperature)));
+    return of(coolant, coolant.held(temperature));
   }
 
   /**

@@ -131,8 +131,9 @@ final class HoseCells implements LoopCells {
     joint[0] = 1 / (1 / (film(mean, coolantFlow) * area) + beyondFilm);
   }
 
-  private double film(double temperature, double flow) {
+  private double film(double mean, double flow) {
     double bore = hose.bore();
+    double temperature = coolant.held(mean);
     double viscosity = coolant.viscosity(temperature);
     double reynolds = 4 * flow * coolant.density(temperature) / (Math.PI * bore * viscosity);
     double conductivity = coolant.conductivity(temperature);

@@ -49,8 +49,7 @@ public record LoopPoint(
    * @param temperature K; taken into the range of the coolant's properties
    */
   public static LoopPoint of(Loop loop, Coolant coolant, double temperature) {
-    double held =
-        Math.max(coolant.minTemperature(), Math.min(coolant.maxTemperature(), temperature));
+    double held = coolant.held(temperature);
     Liquid liquid = Liquid.of(coolant, held);
     Optional<OperatingPoint> point = solve(loop, liquid);
     double flow = point.map(OperatingPoint::flow).orElseGet(() -> stated(loop));

@@ -88,7 +88,7 @@ final class RandomSession {
     RandomSection in = root.below("log").put("file", log.file());
     if (!replays) {
       in.perhaps("starts-at");
-      in.perhaps("rate");
+      in.any("rate");
     }
     if (root.wanted()) {
       in.put(
