@@ -96,10 +96,10 @@ record Conditions(Outcome outcome, Display display) {
   private String cooling(Cooling cooling) {
     Airflow airflow = outcome.scenario().rig().airflow();
     StringBuilder text = new StringBuilder(cooling.pump() ? "pump on" : "pump off");
-    if (airflow.shopFan() > 0) {
+    if (airflow.face().hasShopFan()) {
       text.append(cooling.shopFan() ? ", shop fan on" : ", shop fan off");
     }
-    if (airflow.carFan() > 0) {
+    if (airflow.face().hasCarFan()) {
       text.append(
           switch (cooling.carFan()) {
             case ON -> ", car fan on";

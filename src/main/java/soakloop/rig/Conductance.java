@@ -51,6 +51,24 @@ public record Conductance(
   }
 
   /**
+   * Returns what is left if only a share of the passages takes part: so much of the conductance, at
+   * a coolant flow that is so much smaller for the same speed in them.
+   *
+   * @param share of the passages, above 0 to 1
+   */
+  Conductance narrowed(double share) {
+    return new Conductance(
+        share * value,
+        airFlow,
+        share * coolantFlow,
+        airSideShare,
+        wallShare,
+        airExponent,
+        coolantExponent,
+        stillShare);
+  }
+
+  /**
    * Returns the conductance from air to the middle of the wall.
    *
    * @param flow air flow, kg/s

@@ -1,6 +1,7 @@
 package soakloop.scenario;
 
 import java.util.Locale;
+import java.util.Optional;
 import soakloop.fluid.MoistAir;
 import soakloop.rig.Conductance;
 import soakloop.rig.Day;
@@ -13,10 +14,12 @@ import soakloop.rig.Passes;
 final class ExchangerReader {
   private final In in;
   private final Day day;
+  private final PressureLossReader losses;
 
-  ExchangerReader(In in, Day day) {
+  ExchangerReader(In in, Day day, PressureLossReader losses) {
     this.in = in;
     this.day = day;
+    this.losses = losses;
   }
 
   /** The core: its face is length by width, its depth the thickness. */
@@ -28,18 +31,21 @@ final class ExchangerReader {
     In size = in.section("size");
     double area = 0;
     double volume = 0;
+    double length = 0;
     if (size.present()) {
-      area = size.number("length") * size.number("width");
+      length = size.number("length");
+      area = length * size.number("width");
       volume = area * size.number("thickness");
       size.done();
     }
-    return exchanger(new ConductanceReader(conductance, "air-flux", area), volume);
+    return exchanger(new ConductanceReader(conductance, "air-flux", area), volume, length);
   }
 
   /** The heat exchanger: its depth counts where mass, coolant or conductance follow from size. */
   HeatExchanger heatExchanger(String name) {
     In face = in.section("face");
-    double area = face.number("width") * face.number("height");
+    double width = face.number("width");
+    double area = width * face.number("height");
     face.done();
     In conductance = in.section("conductance");
     double volume = 0;
@@ -52,23 +58,35 @@ final class ExchangerReader {
         MoistAir.of(day.temperature(), day.pressure(), day.humidity())
             .density(day.temperature(), day.pressure());
     ConductanceReader reader = new ConductanceReader(conductance, "air-speed", area * density);
-    return new HeatExchanger(name, exchanger(reader, volume), area);
+    Optional<String> behind = in.text("behind");
+    return new HeatExchanger(name, exchanger(reader, volume, width), area, behind);
   }
 
   private boolean needsVolume(In conductance) {
     return !conductance.has("value") || !in.has("mass") || !in.has("coolant");
   }
 
-  private Exchanger exchanger(ConductanceReader reader, double volume) {
+  /** Reads what both have; length is along the tubes, 0 where it is not known. */
+  private Exchanger exchanger(ConductanceReader reader, double volume, double length) {
     Conductance conductance = reader.read(volume);
     double metal = bySize("mass", "metal-per-volume", volume);
     double held = bySize("coolant", "coolant-share", volume);
     Passes passes = passes();
     Exchanger exchanger =
         new Exchanger(
-            conductance, metal * Materials.ALUMINIUM_HEAT_CAPACITY, held, passes, grid(passes));
+            conductance,
+            metal * Materials.ALUMINIUM_HEAT_CAPACITY,
+            held,
+            passes,
+            grid(passes),
+            losses.read(in, way(volume, length, passes)));
+    double air = in.number("trapped-air");
     in.done();
-    return exchanger;
+    return exchanger.withAir(air);
+  }
+
+  private static PressureLossReader.Way way(double volume, double length, Passes passes) {
+    return new PressureLossReader.Way(length, length > 0 ? volume / length : 0, passes.count());
   }
 
   /** Returns a value that is there, or so much per volume of block. */

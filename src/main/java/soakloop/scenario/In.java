@@ -204,6 +204,20 @@ final class In {
     return List.of();
   }
 
+  /** Returns the items of a list that is there, without reading it. */
+  List<Node> peek(String key) {
+    return entry(key)
+        .map(Node.Entry::value)
+        .filter(Node.Items.class::isInstance)
+        .map(node -> ((Node.Items) node).items())
+        .orElse(List.of());
+  }
+
+  /** Returns a section that stands in a list among other things. */
+  In item(String key, Node.Section item) {
+    return new In(context, path(key), join(table, key), Optional.of(item), item.mark());
+  }
+
   /** Returns the sections that a list is made of; their paths count from 1. */
   List<In> sections(String key) {
     return sections(key, join(table, key));

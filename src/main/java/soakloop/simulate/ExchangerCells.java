@@ -90,6 +90,11 @@ final class ExchangerCells {
     return airOut;
   }
 
+  /** Returns the share of a difference in the entering air that is left where it leaves. */
+  double airKept() {
+    return jacobian.left(grid.depth());
+  }
+
   /** Returns the heat that the air gave, W. */
   double heat() {
     return heat;
@@ -128,15 +133,15 @@ final class ExchangerCells {
   }
 
   void outlet(double[] y, Moment m) {
-    int[] leaving = outletStates();
+    Outflow leaving = outflow();
     double sum = 0;
-    for (int state : leaving) {
-      sum += y[state];
+    for (int i = 0; i < leaving.size(); i++) {
+      sum += y[leaving.state(i)];
     }
-    m.coolantTheta = sum / leaving.length;
+    m.coolantTheta = sum / leaving.size();
   }
 
-  int[] outletStates() {
+  Outflow outflow() {
     return grid.leaving(grid.passes() - 1);
   }
 

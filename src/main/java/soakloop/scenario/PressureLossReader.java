@@ -1,0 +1,81 @@
+package soakloop.scenario;
+
+import java.util.Optional;
+import soakloop.flow.Liquid;
+import soakloop.flow.Resistance;
+import soakloop.fluid.Coolant;
+
+/** Reads what an exchanger costs the coolant in pressure: a known point, or else by size. */
+final class PressureLossReader {
+  /** Length along the tubes and area across them of the exchanger that the default is for. */
+  private static final double USUAL_LENGTH = 0.3;
+
+  private static final double USUAL_AREA = 0.01;
+
+  /** How far a size may carry the default, either way. */
+  private static final double FARTHEST = 20;
+
+  private final Hydraulics hydraulics;
+  private final Coolant coolant;
+
+  PressureLossReader(Hydraulics hydraulics, Coolant coolant) {
+    this.hydraulics = hydraulics;
+    this.coolant = coolant;
+  }
+
+  /**
+   * Way of the coolant through an exchanger.
+   *
+   * @param length along the tubes, m; 0 if not known
+   * @param area across all tubes, m2; 0 if not known
+   * @param passes number of passes
+   */
+  record Way(double length, double area, int passes) {
+    /** Over the usual exchanger's loss at the same flow: longer by length, faster by area. */
+    double overUsual(double exponent) {
+      double sizes =
+          length > 0 && area > 0
+              ? length / USUAL_LENGTH * Math.pow(USUAL_AREA / area, exponent)
+              : 1;
+      double times = sizes * Math.pow(passes, 1 + exponent);
+      return Math.max(1 / FARTHEST, Math.min(FARTHEST, times));
+    }
+  }
+
+  /**
+   * Reads the section.
+   *
+   * @param exchanger the section it stands in
+   * @param way of the coolant, for the default
+   * @return the loss; empty if none counts here
+   */
+  Optional<Resistance> read(In exchanger, Way way) {
+    if (hydraulics == Hydraulics.PLUMBING) {
+      exchanger.refuse("pressure-loss", "has no use beside plumbing; give one or the other");
+      return Optional.empty();
+    }
+    In in = exchanger.section("pressure-loss");
+    if (hydraulics == Hydraulics.NONE) {
+      hydraulics.counts(in, "loss", "usual-loss", "flow", "exponent", "temperature");
+      in.done();
+      return Optional.empty();
+    }
+    double exponent = in.number("exponent");
+    double loss = loss(in, way, exponent);
+    Resistance.KnownPoint point = new Resistance.KnownPoint(loss, in.number("flow"), exponent);
+    Liquid liquid = Liquid.of(coolant, in.number("temperature"));
+    in.done();
+    return Optional.of(new Resistance.KnownLiquid(point, liquid));
+  }
+
+  private static double loss(In in, Way way, double exponent) {
+    if (in.has("loss")) {
+      in.refuse("usual-loss", "has no use beside loss; give one or the other");
+      return in.number("loss");
+    }
+    if (in.has("flow") && !in.has("usual-loss")) {
+      in.problem("flow", "says at which flow a loss holds; give the loss too");
+    }
+    return in.number("usual-loss") * way.overUsual(exponent);
+  }
+}
