@@ -11,6 +11,7 @@ sealed interface Chart
         ChargeOverSpeed,
         Creep,
         HeatMoved,
+        IceLeft,
         VaryCurve,
         VaryMap,
         LastPullCourses,
@@ -26,7 +27,8 @@ sealed interface Chart
           "coolant-over-time",
           "charge-over-speed",
           "pull-by-pull",
-          "heat-moved");
+          "heat-moved",
+          "ice-left");
 
   /** Returns the name of its file, without the ending. */
   String name();
@@ -52,6 +54,10 @@ sealed interface Chart
       charts.add(overSpeed);
     }
     charts.add(new CoolantOverTime(outcome, display));
+    IceLeft ice = new IceLeft(outcome, display);
+    if (ice.hasSomething()) {
+      charts.add(ice);
+    }
     charts.add(new HeatMoved(outcome, display));
     return charts;
   }

@@ -72,7 +72,7 @@ record HeatMoved(Outcome outcome, Display display) implements Chart {
       double step = trace.time(i) - trace.time(i - 1);
       double mean = 0;
       for (Channel channel : flows) {
-        double sign = inward == (channel == Channel.HEAT_AMBIENT) ? -1 : 1;
+        double sign = inward == HeatBalance.countsOutward(channel) ? -1 : 1;
         mean += sign * (trace.value(channel, i) + trace.value(channel, i - 1)) / 2;
       }
       sum[i] = sum[i - 1] + kit.shown(step * mean, Dimension.ENERGY);

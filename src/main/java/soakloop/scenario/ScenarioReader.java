@@ -91,7 +91,7 @@ public final class ScenarioReader {
     limits.done();
     Start start = start(root);
     Rig rig = new RigReader(root, day).read();
-    List<Phase> phases = new SessionReader(root, rig.engine(), day, logged).read();
+    List<Phase> phases = new SessionReader(root, rig, day, logged).read();
     if (phases.isEmpty()) {
       return Optional.empty();
     }

@@ -3,6 +3,7 @@ package soakloop.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.MoistAir;
 import soakloop.log.Log;
@@ -21,6 +22,7 @@ final class Warnings {
   static List<Warning> of(Scenario scenario, Trace trace) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
+    ice(scenario).ifPresent(warnings::add);
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
     return warnings;
@@ -75,6 +77,20 @@ final class Warnings {
                   + " to "
                   + show(scenario, coolant.maxTemperature())));
     }
+  }
+
+  private static Optional<Warning> ice(Scenario scenario) {
+    return scenario.session().phases().stream()
+        .filter(p -> p.ice().isPresent() && !(p.drive() instanceof Drive.EngineOff))
+        .findFirst()
+        .map(
+            p ->
+                new Warning(
+                    Warning.Kind.ICE_ENGINE_RUNNING,
+                    "ice goes in with the engine running ("
+                        + p.name()
+                        + "); stop it first, and open only a tank that is cold and without"
+                        + " pressure"));
   }
 
   private static void log(Scenario scenario, Scenario.Logged logged, List<Warning> warnings) {

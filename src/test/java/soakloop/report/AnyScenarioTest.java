@@ -138,11 +138,13 @@ class AnyScenarioTest {
     assertTrue(trace.energy().residualFraction() < 1e-6, () -> trace.energy().toString());
     List<LoopElement> loop = outcome.scenario().rig().loop().elements();
     boolean tank = loop.stream().anyMatch(Reservoir.class::isInstance);
+    boolean iced = loop.stream().anyMatch(e -> e instanceof Reservoir r && r.ice().isPresent());
     boolean exchanger = loop.stream().anyMatch(HeatExchanger.class::isInstance);
     for (Channel channel : Channel.values()) {
       boolean there =
           switch (channel) {
             case RESERVOIR -> tank;
+            case ICE_LEFT -> iced;
             case EXCHANGER_COOLANT_IN, EXCHANGER_COOLANT_OUT -> exchanger;
             default -> true;
           };
