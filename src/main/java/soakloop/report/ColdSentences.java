@@ -46,7 +46,8 @@ record ColdSentences(Outcome outcome, Display display) {
     if (gone.isEmpty()) {
       return "Of " + mass(putIn()) + " of ice " + mass(left) + " is left at the end.";
     }
-    String all = "The ice is gone " + String.join(", and again ", gone);
+    String all = "The ice is gone " + String.join(", ", gone.subList(0, gone.size() - 1));
+    all += (gone.size() > 1 ? " and " : "") + gone.get(gone.size() - 1);
     return left > 0 ? all + "; " + rest + " at the end." : all + ".";
   }
 
@@ -56,7 +57,13 @@ record ColdSentences(Outcome outcome, Display display) {
             .filter(s -> event.time() <= s.end())
             .findFirst()
             .orElseThrow();
-    return Display.duration(event.time() - span.start()) + " into " + span.phase().name();
+    String name = span.phase().name();
+    boolean clear =
+        outcome.trace().spans().stream().filter(s -> s.phase().name().equals(name)).count() == 1;
+    return Display.duration(event.time() - span.start())
+        + " into "
+        + name
+        + (clear ? "" : " (at " + Display.clock(event.time()) + ")");
   }
 
   private double putIn() {

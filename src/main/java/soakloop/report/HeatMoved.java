@@ -31,7 +31,9 @@ record HeatMoved(Outcome outcome, Display display) implements Chart {
     return "Added up from the start: all that comes in, and all that goes out to the air. The shaded"
         + " gap between them is "
         + (gained
-            ? "heat soak: it is still in coolant and metal."
+            ? (outcome.trace().energy().storedIce() > 0
+                ? "in coolant, metal and melted ice."
+                : "heat soak: it is still in coolant and metal.")
             : "what coolant and metal have given up.");
   }
 

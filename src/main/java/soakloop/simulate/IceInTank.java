@@ -188,7 +188,8 @@ final class IceInTank {
     heat(energy, 1 / capacity, theta, ofTank, ofSize, ofEnergy, entries);
     double shrinking = shrinking(y);
     entries.add(size, theta, -shrinking);
-    entries.add(size, size, -shrinking * slope * water);
+    double lighter = 1 + over * (WATER - Ice.HEAT_CAPACITY) / heatOfMelting(freezing);
+    entries.add(size, size, -shrinking * slope * water * lighter);
   }
 
   private void heat(

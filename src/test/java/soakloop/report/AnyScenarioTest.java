@@ -52,6 +52,7 @@ class AnyScenarioTest {
               "start\\.charge: no (loop|plenum) temperature.* makes the sensor read .*"),
           Pattern.compile(
               ".* \\(from .* s\\): given up, this would take too long to compute with \\d+ states;.*"),
+          Pattern.compile(".*\\.ice \\(.*\\): the tank would run over: .*"),
           BROKEN_OFF);
 
   /** Ends that another key keeps from being reached: a pull rises, a replay lies in its log. */

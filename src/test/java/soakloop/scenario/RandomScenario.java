@@ -29,6 +29,7 @@ public final class RandomScenario {
   private final Draw draw;
   private final RandomValue values;
   private final RandomSection root;
+  private boolean iced;
 
   private RandomScenario(long seed) {
     draw = new Draw(seed);
@@ -73,7 +74,7 @@ public final class RandomScenario {
     root.put("core", core());
     root.put("coolant", coolant());
     loop();
-    new RandomSession(draw, values, root).write(seconds);
+    new RandomSession(draw, values, root, iced).write(seconds);
     return root.lines();
   }
 
@@ -184,13 +185,17 @@ public final class RandomScenario {
   private void loop() {
     List<String> names = new ArrayList<>(List.of("core", "pump"));
     root.put("pump", pump());
-    for (String kind : List.of("reservoir", "hose", "heat-exchanger")) {
+    for (String kind : List.of("reservoir", "hose", "heat-exchanger", "chiller")) {
       // A crowd now and then.
       int count = draw.chance(0.02) ? draw.count(3, NAMES.size()) : draw.count(0, 2);
       for (String name : NAMES.subList(0, count)) {
         names.add(name + kind);
         if (kind.equals("heat-exchanger")) {
           root.put(name + kind, heatExchanger());
+        } else if (kind.equals("chiller")) {
+          root.put(name + kind, chiller());
+        } else if (kind.equals("reservoir") && root.wanted()) {
+          root.put(name + kind, reservoir());
         } else if (root.wanted()) {
           root.put(name + kind, root.named("*" + kind).others());
         }
@@ -201,6 +206,50 @@ public final class RandomScenario {
     if (names.contains("heat-exchanger") && draw.chance(0.7)) {
       root.put("airflow", airflow());
     }
+  }
+
+  /** Ice has room in its tank, mostly. */
+  private RandomSection reservoir() {
+    RandomSection tank = root.named("*reservoir");
+    tank.perhaps("layers");
+    if (tank.has("layers") && !tank.get("layers").equals("1")) {
+      tank.perhaps("enters");
+    }
+    if (!iced && draw.chance(0.6)) {
+      iced = true;
+      KeySpec volume = tank.spec("volume");
+      KeySpec capacity = tank.spec("capacity");
+      double holds = values.number(capacity, RandomValue.low(capacity), RandomValue.high(capacity));
+      double filled =
+          values.number(volume, RandomValue.low(volume), Math.min(RandomValue.high(volume), holds));
+      tank.put("volume", values.written(volume, filled));
+      tank.put("capacity", values.written(capacity, holds));
+      tank.put("ice", ice(1000 * (holds - filled)));
+    }
+    return tank.others("layers", "enters");
+  }
+
+  private RandomSection ice(double room) {
+    RandomSection ice = root.named("*reservoir").below("ice");
+    KeySpec mass = ice.spec("mass");
+    double most = Math.min(room, RandomValue.high(mass));
+    double put = draw.chance(0.05) ? RandomValue.high(mass) : values.number(mass, 0, most);
+    ice.put("mass", values.written(mass, put));
+    if (draw.chance(0.8)) {
+      ice.any("temperature");
+    }
+    if (put > 0 && draw.chance(0.5)) {
+      ice.any("conductance");
+    } else if (draw.chance(0.8)) {
+      ice.any("pieces").any("coefficient");
+    }
+    return ice;
+  }
+
+  private RandomSection chiller() {
+    RandomSection chiller = root.named("*chiller");
+    chiller.put("capacity", values.curve(chiller.spec("capacity"), 250, 350));
+    return chiller.others();
   }
 
   private RandomSection pump() {

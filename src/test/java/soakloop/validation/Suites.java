@@ -25,6 +25,7 @@ final class Suites {
               new FlowChecks(),
               new ChargeChecks(),
               new WaterAndIceChecks(),
+              new IceInTankChecks(),
               new IceTankChecks(),
               new TradeChecks())
           .flatMap(suite -> suite.checks().stream())
