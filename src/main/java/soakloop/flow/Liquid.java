@@ -17,6 +17,18 @@ public record Liquid(double density, double viscosity) {
   }
 
   /**
+   * A coolant at a temperature, or at the end of its properties' range that is nearer.
+   *
+   * @param coolant which
+   * @param temperature K
+   */
+  public static Liquid held(Coolant coolant, double temperature) {
+    return of(
+        coolant,
+        Math.max(coolant.minTemperature(), Math.min(coolant.maxTemperature(), temperature)));
+  }
+
+  /**
    * A coolant at a temperature.
    *
    * @param coolant which

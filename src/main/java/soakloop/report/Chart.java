@@ -12,6 +12,7 @@ sealed interface Chart
         Creep,
         HeatMoved,
         IceLeft,
+        PumpAgainstLoop,
         VaryCurve,
         VaryMap,
         LastPullCourses,
@@ -28,6 +29,7 @@ sealed interface Chart
           "charge-over-speed",
           "pull-by-pull",
           "heat-moved",
+          "pump-against-loop",
           "ice-left");
 
   /** Returns the name of its file, without the ending. */
@@ -59,6 +61,7 @@ sealed interface Chart
       charts.add(ice);
     }
     charts.add(new HeatMoved(outcome, display));
+    outcome.hydraulics().ifPresent(h -> charts.add(new PumpAgainstLoop(outcome, display, h)));
     return charts;
   }
 }

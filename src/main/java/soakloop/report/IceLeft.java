@@ -23,7 +23,7 @@ record IceLeft(Outcome outcome, Display display) implements Chart {
 
   @Override
   public String name() {
-    return NAMES.get(5);
+    return NAMES.get(6);
   }
 
   @Override

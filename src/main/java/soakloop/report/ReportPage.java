@@ -49,6 +49,7 @@ final class ReportPage {
     }
     model.put("heat", new HeatBars(outcome.trace().energy(), display).groups());
     model.put("closing", closing(outcome.trace()));
+    outcome.hydraulics().ifPresent(h -> model.put("hydraulics", LoopTable.of(h, display).model()));
     model.put("assumed", tables.assumed().model());
     Conditions conditions = new Conditions(outcome, display);
     model.put("conditions", conditions.lines());

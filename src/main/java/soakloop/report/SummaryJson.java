@@ -35,6 +35,7 @@ final class SummaryJson {
     outcome.pulls().forEach(p -> pulls.add(pull(p)));
     top.add("pulls", pulls);
     iceLeft(outcome.trace()).ifPresent(phases -> top.add("iceLeft", phases));
+    outcome.hydraulics().ifPresent(h -> top.add("loop", LoopJson.of(h)));
     top.add("energy", energy(outcome.trace().energy()));
     outcome
         .comparison()
@@ -94,6 +95,7 @@ final class SummaryJson {
     o.addProperty("pressure", "Pa gauge");
     o.addProperty("energy", "J");
     o.addProperty("mass", "kg");
+    o.addProperty("loop", "m3/s, Pa");
     return o;
   }
 

@@ -57,7 +57,7 @@ final class AirflowReader {
             face,
             in.number("still-air"),
             in.number("inlet-rise"),
-            in.number("recirculation"),
+            in.optional("recirculation").orElse(0),
             thermostat(in, face.hasCarFan(), fanKey));
     in.done();
     return airflow;
@@ -85,7 +85,7 @@ final class AirflowReader {
 
   private FaceAir duct(In in, double area) {
     RamAir ram = new RamAir(area, in.number("loss-factor"), in.number("pressure-coefficient"));
-    double shopFan = in.number("shop-fan");
+    double shopFan = in.optional("shop-fan").orElse(0);
     double capture = 0;
     if (shopFan > 0) {
       capture = in.number("capture");

@@ -2,7 +2,10 @@ package soakloop.scenario;
 
 import java.util.Locale;
 import soakloop.flow.Resistance;
+import soakloop.fluid.Coolant;
 import soakloop.quantity.Curve;
+import soakloop.quantity.Dimension;
+import soakloop.quantity.UnitSystem;
 import soakloop.rig.Chiller;
 
 /** Reads a chiller. */
@@ -15,10 +18,12 @@ final class ChillerReader {
 
   private final In in;
   private final Hydraulics hydraulics;
+  private final Coolant coolant;
 
-  ChillerReader(In in, Hydraulics hydraulics) {
+  ChillerReader(In in, Hydraulics hydraulics, Coolant coolant) {
     this.in = in;
     this.hydraulics = hydraulics;
+    this.coolant = coolant;
   }
 
   Chiller read(String name) {
@@ -28,7 +33,7 @@ final class ChillerReader {
             in.number("coolant"),
             in.curve("capacity").orElse(Curve.constant(0)),
             in.number("fading-flow"),
-            in.number("coldest"),
+            coldest(),
             in.number("performance"),
             Chiller.Drive.valueOf(in.choice("driven-by").toUpperCase(Locale.ROOT)),
             hydraulics.counts(in, "pressure-loss")
@@ -36,5 +41,21 @@ final class ChillerReader {
                 : Resistance.NONE);
     in.done();
     return chiller;
+  }
+
+  /** Returns the guard against freezing, which must lie where the coolant is liquid. */
+  private double coldest() {
+    double coldest = in.number("coldest");
+    double freezing = coolant.freezingTemperature();
+    if (coldest < freezing) {
+      in.problem(
+          "coldest",
+          "lies below the coolant's freezing point of "
+              + UnitSystem.METRIC.show(freezing, Dimension.TEMPERATURE, 1)
+              + " ("
+              + UnitSystem.US.show(freezing, Dimension.TEMPERATURE, 1)
+              + ")");
+    }
+    return coldest;
   }
 }

@@ -80,7 +80,7 @@ final class ExchangerReader {
             passes,
             grid(passes),
             losses.read(in, way(volume, length, passes)));
-    double air = in.number("trapped-air");
+    double air = in.optional("trapped-air").orElse(0);
     in.done();
     return exchanger.withAir(air);
   }

@@ -83,6 +83,9 @@ final class LoopReader {
   private List<LoopElement> way(Node way) {
     List<LoopElement> elements = new ArrayList<>();
     if (!(way instanceof Node.Items list) || list.items().isEmpty()) {
+      if (way instanceof Node.Scalar name) {
+        root.ignore(name.text());
+      }
       names.problem(way, "has " + way.kind() + " in parallel; it takes lists of names of pieces");
       return elements;
     }

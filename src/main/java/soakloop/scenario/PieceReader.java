@@ -18,6 +18,7 @@ final class PieceReader {
 
   private final In root;
   private final Day day;
+  private final Coolant coolant;
   private final Hydraulics hydraulics;
   private final PressureLossReader losses;
   private final PieceNames names;
@@ -26,6 +27,7 @@ final class PieceReader {
   PieceReader(In root, Day day, Coolant coolant, Hydraulics hydraulics, PieceNames names) {
     this.root = root;
     this.day = day;
+    this.coolant = coolant;
     this.hydraulics = hydraulics;
     this.losses = new PressureLossReader(hydraulics, coolant);
     this.names = names;
@@ -63,7 +65,7 @@ final class PieceReader {
 
   private Optional<LoopElement> chiller(String name, In in, Node item) {
     return described(name, in, item, "its capacity")
-        ? Optional.of(new ChillerReader(in, hydraulics).read(name))
+        ? Optional.of(new ChillerReader(in, hydraulics, coolant).read(name))
         : Optional.empty();
   }
 

@@ -63,7 +63,7 @@ final class PressureLossReader {
     double exponent = in.number("exponent");
     double loss = loss(in, way, exponent);
     Resistance.KnownPoint point = new Resistance.KnownPoint(loss, in.number("flow"), exponent);
-    Liquid liquid = Liquid.of(coolant, in.number("temperature"));
+    Liquid liquid = Liquid.held(coolant, in.number("temperature"));
     in.done();
     return Optional.of(new Resistance.KnownLiquid(point, liquid));
   }

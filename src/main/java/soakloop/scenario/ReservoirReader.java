@@ -50,7 +50,7 @@ final class ReservoirReader {
       return Optional.empty();
     }
     if (!iced.isEmpty()) {
-      tank.problem("ice", "is a second one; `" + iced + "` has ice already, and one tank may");
+      tank.problem("ice", "is a second one; `" + iced + "` has ice already, and one tank may have it");
     }
     iced = name;
     if (!tank.has("capacity")) {
@@ -58,7 +58,7 @@ final class ReservoirReader {
           "capacity", "is missing: ice raises the level, so say what the tank holds to the brim");
     }
     In in = tank.section("ice");
-    double mass = in.number("mass");
+    double mass = in.optional("mass").orElse(0);
     TankIce ice =
         new TankIce(
             mass,

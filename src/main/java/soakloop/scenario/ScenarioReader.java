@@ -125,7 +125,7 @@ public final class ScenarioReader {
               "starts-at",
               "must agree with the replay, which makes it " + Wanted.seconds(startsAt));
         }
-        return new Scenario.Logged(logged.log(), startsAt);
+        return new Scenario.Logged(logged.reading(), startsAt);
       }
       time += phase.duration();
     }

@@ -8,7 +8,6 @@ import soakloop.quantity.Curve;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
 import soakloop.rig.Day;
-import soakloop.rig.Engine;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 import soakloop.session.Cooling;
@@ -26,8 +25,8 @@ final class SessionReader {
       List.of("settle", "idle", "pull", "wait", "cruise", "replay");
 
   private final In root;
-  private final Engine engine;
   private final boolean iced;
+  private final Rig rig;
   private final Day day;
   private final Optional<Scenario.Logged> logged;
   private final List<Phase> phases = new ArrayList<>();
@@ -38,9 +37,9 @@ final class SessionReader {
 
   SessionReader(In root, Rig rig, Day day, Optional<Scenario.Logged> logged) {
     this.root = root;
-    this.engine = rig.engine();
     this.iced =
         rig.loop().pieces().stream().anyMatch(p -> p instanceof Reservoir r && r.ice().isPresent());
+    this.rig = rig;
     this.day = day;
     this.logged = logged;
   }
@@ -145,7 +144,7 @@ final class SessionReader {
   }
 
   private Drive idle() {
-    return new Drive.Idle(engine.idleSpeed());
+    return new Drive.Idle(rig.engine().idleSpeed());
   }
 
   private void settle(In in) {
@@ -281,7 +280,7 @@ final class SessionReader {
   }
 
   private void replay(In in) {
-    new ReplayReader(in, logged, cooling(in), pulls).read().forEach(phases::add);
+    new ReplayReader(in, logged, rig.boost(), cooling(in), pulls).read().forEach(phases::add);
     pulls = (int) phases.stream().filter(p -> p.kind() == Phase.Kind.PULL).count();
     in.done();
   }

@@ -22,7 +22,7 @@ final class Wanted {
       case CURVE ->
           value(spec.dimension().orElseThrow()) + ", or points like " + pointsExample(spec);
       case SECTION -> "a section of keys" + keys(spec.key());
-      case LIST -> "a list" + keys(spec.key());
+      case LIST -> "a list" + (spec.key().equals("loop") ? "" : keys(spec.key()));
     };
   }
 

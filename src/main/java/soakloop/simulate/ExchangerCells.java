@@ -8,6 +8,9 @@ import soakloop.rig.Exchanger;
  * air passes quasi-steadily.
  */
 final class ExchangerCells {
+  /** Relative change of flow that moves a conductance by less than it itself, and is let be. */
+  private static final double SAME_FLOW = 1e-3;
+
   private final Exchanger exchanger;
   private final EnthalpyScale coolant;
   private final ExchangerGrid grid;
@@ -35,7 +38,8 @@ final class ExchangerCells {
   }
 
   /**
-   * Recomputes what depends on the flows, if they changed.
+   * Recomputes what depends on the flows, if they changed; the coolant's by more than {@link
+   * #SAME_FLOW}, which viscosity moves all the time.
    *
    * @param air air mass flow, kg/s
    * @param airRate air capacity rate, W/K
@@ -43,7 +47,7 @@ final class ExchangerCells {
    * @param coolantRate coolant capacity rate, W/K
    */
   void flows(double air, double airRate, double coolantFlow, double coolantRate) {
-    if (air == knownAir && coolantFlow == knownCoolant) {
+    if (air == knownAir && Math.abs(coolantFlow - knownCoolant) <= SAME_FLOW * knownCoolant) {
       return;
     }
     knownAir = air;

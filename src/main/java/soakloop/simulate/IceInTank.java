@@ -8,16 +8,18 @@ import soakloop.session.IceAdded;
 /**
  * Ice that floats in a tank, and the water it has become.
  *
- * <p>Two states. The size of the pieces over what they went in with, from 1 to 0: mass goes with
+ * <p>Three states. The size of the pieces over what they went in with, from 1 to 0: mass goes with
  * its cube and the surface, so the conductance, with its square, that is with mass^(2/3), because
  * pieces that shrink evenly keep their number and shape. In it melting is steady and ends at a
  * definite instant: {@code ds/dt = -U0 (T - Tf) / (3 M L)}, where mass itself would creep to zero.
  * And the enthalpy of ice and melted water together, zero for water of 0 degC, as a temperature of
- * the tank, so that what the coolant loses is just what they gain and the ledger closes.
+ * the tank, so that what the coolant loses is just what they gain and the ledger closes. And what
+ * the ice is colder than Tf, as a temperature of the tank too: it warms through its surface and its
+ * inside, one after the other, so that a cold block does not chill the coolant at once.
  *
  * <p>Ice melts at the freezing point Tf of the thinned coolant ({@link ThinnedCoolant}); very cold
- * ice freezes water onto itself. Ice takes up Tf, and melted water the tank's temperature T, within
- * {@value #WARMING} s. Melted water counts with its own heat capacity; the coolant's flow and
+ * ice freezes water onto itself. Melted water takes up the tank's temperature T within {@value
+ * #WARMING} s. Melted water counts with its own heat capacity; the coolant's flow and
  * properties stay as filled, which for a coolant of 30 % glycol thinned by a third of its mass is 4
  * % of its heat capacity.
  */
@@ -38,6 +40,7 @@ final class IceInTank {
   private final ThinnedCoolant coolant;
   private final int size;
   private final int energy;
+  private final int coldness;
   private final double capacity;
 
   // What the last ice that went in left behind.
@@ -60,6 +63,7 @@ final class IceInTank {
     this.capacity = capacity;
     this.size = layout.reserve(1);
     this.energy = layout.reserve(1);
+    this.coldness = layout.reserve(1);
   }
 
   TankIce kind() {
@@ -116,6 +120,8 @@ final class IceInTank {
       water = 0;
     }
     enthalpy += more.mass() * Ice.enthalpy(kind.temperature());
+    double colder = coolant.freezing(water) - kind.temperature();
+    y[coldness] += more.mass() * Ice.HEAT_CAPACITY * colder / capacity;
     conductance = conductance * s * s + kind.conductance() * more.mass();
     asItWentIn = left + more.mass();
     earlierWater = water;
@@ -141,12 +147,20 @@ final class IceInTank {
     double warmed =
         mass(y) * (Ice.HEAT_CAPACITY * (freezing - ZERO) - Ice.HEAT_OF_FUSION)
             + melted(y) * WATER * (tank - ZERO);
-    return (warmed - capacity * y[energy]) / WARMING;
+    return (warmed - capacity * (y[coldness] + y[energy])) / WARMING;
   }
 
-  /** Writes the derivatives of both states. */
+  /** Returns how long the ice takes to warm: its inside, and its mass over its surface, s. */
+  private double warmsIn(double[] y) {
+    return gone
+        ? WARMING
+        : WARMING + Ice.HEAT_CAPACITY * asItWentIn * relativeSize(y) / conductance;
+  }
+
+  /** Writes the derivatives of its states. */
   void derivatives(double[] y, double[] dy, double tank) {
     dy[energy] = heat(y, tank) / capacity;
+    dy[coldness] = -y[coldness] / warmsIn(y);
     dy[size] = -shrinking(y) * (tank - coolant.freezing(melted(y)));
   }
 
@@ -186,6 +200,10 @@ final class IceInTank {
     double ofEnergy = -capacity / WARMING;
     heat(theta, -1 / around, theta, ofTank, ofSize, ofEnergy, entries);
     heat(energy, 1 / capacity, theta, ofTank, ofSize, ofEnergy, entries);
+    double warmsIn = warmsIn(y);
+    double longer = gone ? 0 : Ice.HEAT_CAPACITY * asItWentIn / (conductance * SCALE);
+    entries.add(coldness, coldness, -1 / warmsIn);
+    entries.add(coldness, size, y[coldness] * longer / (warmsIn * warmsIn));
     double shrinking = shrinking(y);
     entries.add(size, theta, -shrinking);
     double lighter = 1 + over * (WATER - Ice.HEAT_CAPACITY) / heatOfMelting(freezing);
@@ -203,5 +221,6 @@ final class IceInTank {
     entries.add(row, theta, factor * ofTank);
     entries.add(row, size, factor * ofSize);
     entries.add(row, energy, factor * ofEnergy);
+    entries.add(row, coldness, factor * ofEnergy);
   }
 }

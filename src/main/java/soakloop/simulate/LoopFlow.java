@@ -19,7 +19,7 @@ import soakloop.rig.LoopElement;
  * 0.2 % of the operating point ({@code LoopFlowTest}).
  */
 final class LoopFlow {
-  private static final double STEP = 5;
+  private static final double STEP = 2.5;
 
   private final Loop loop;
   private final Coolant coolant;

@@ -20,9 +20,17 @@ public record Warning(Kind kind, String message) {
     ICE_ENGINE_RUNNING,
     /** A blower whose air is far from what the engine swallows at the stated boost. */
     AIR_AGAINST_BOOST,
+    /** A pump whose curve ends before it meets the loop. */
+    PUMP_PAST_CURVE,
+    /** A pump that moves hardly anything against a loop that is all but shut. */
+    PUMP_DEAD_HEADED,
+    /** A flow far below what the pump's label says. */
+    FLOW_BELOW_LABEL,
     /** A log that does not reach as far as the session. */
     LOG_SHORT,
     /** A log without a signal that the comparison or replay would use. */
-    LOG_INCOMPLETE
+    LOG_INCOMPLETE,
+    /** A log whose pulls do not lie where the session's do. */
+    PULLS_APART
   }
 }

@@ -19,12 +19,14 @@ import soakloop.simulate.Warning;
 final class Warnings {
   private Warnings() {}
 
-  static List<Warning> of(Scenario scenario, Trace trace) {
+  static List<Warning> of(Scenario scenario, Trace trace, Optional<LoopHydraulics> hydraulics) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
     ice(scenario).ifPresent(warnings::add);
+    hydraulics.ifPresent(h -> FlowWarnings.add(scenario, h, warnings));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
+    scenario.logged().flatMap(l -> PullsApart.of(l, trace)).ifPresent(warnings::add);
     return warnings;
   }
 

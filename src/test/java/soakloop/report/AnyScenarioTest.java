@@ -58,6 +58,7 @@ class AnyScenarioTest {
   /** Ends that another key keeps from being reached: a pull rises, a replay lies in its log. */
   private static final Set<String> BOUND =
       Set.of(
+          "*chiller.coldest from",
           "airflow.thermostat.off to",
           "session.pull.counted-to from",
           "session.pull.counted-to to",
@@ -137,7 +138,7 @@ class AnyScenarioTest {
     double end = outcome.scenario().session().endTime();
     assertEquals(end, trace.time(trace.size() - 1), 1e-9 * Math.max(1, end));
     assertTrue(trace.energy().residualFraction() < 1e-6, () -> trace.energy().toString());
-    List<LoopElement> loop = outcome.scenario().rig().loop().elements();
+    List<LoopElement> loop = outcome.scenario().rig().loop().pieces();
     boolean tank = loop.stream().anyMatch(Reservoir.class::isInstance);
     boolean iced = loop.stream().anyMatch(e -> e instanceof Reservoir r && r.ice().isPresent());
     boolean exchanger = loop.stream().anyMatch(HeatExchanger.class::isInstance);

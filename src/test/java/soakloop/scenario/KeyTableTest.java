@@ -19,7 +19,8 @@ import soakloop.quantity.Estimate;
 /** The key table against the reader that obeys it. */
 @Tag("regression")
 class KeyTableTest {
-  static final List<String> RICH = List.of(Scenarios.BY_SIZE, Scenarios.STATED);
+  static final List<String> RICH =
+      List.of(Scenarios.BY_SIZE, Scenarios.STATED, Scenarios.BY_PRESSURE, Scenarios.ICED);
 
   /** Cannot be changed alone: the curve's end must stay at no pressure. */
   private static final Set<String> BOUND = Set.of("pump.curve.3.2");

@@ -3,10 +3,7 @@ package soakloop.scenario;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Random;
 import soakloop.fluid.Glycol;
 
 /**
@@ -15,21 +12,18 @@ import soakloop.fluid.Glycol;
  *
  * <p>Keys that depend on one another are kept consistent: alternatives (pulleys or ratio, flow or
  * curve, value or per volume, shares by volume or by mass) come one at a time; what an alternative
- * needs comes with it; a pump curve falls to no pressure; a thermostat's off lies below its on and
- * has a fan; shares of a resistance leave something over; a section is there only for what is in
- * the loop. The session is {@link RandomSession}'s.
+ * needs comes with it; a pump curve falls to no pressure; a pump has its speed or its voltage; what
+ * stands behind has something in front; a thermostat's off lies below its on and has a fan; shares
+ * of a resistance leave something over; a section is there only for what is in the loop. The
+ * session is {@link RandomSession}'s.
  */
 public final class RandomScenario {
   /** Most of a resistance that air side and wall may take, with room for rounding. */
   private static final double SHARES = 0.98;
 
-  private static final List<String> NAMES =
-      List.of("", "supply-", "front-", "a-b-", "kühl-", "x2-", "heat-", "hose-");
-
   private final Draw draw;
   private final RandomValue values;
   private final RandomSection root;
-  private boolean iced;
 
   private RandomScenario(long seed) {
     draw = new Draw(seed);
@@ -71,10 +65,10 @@ public final class RandomScenario {
     }
     root.put("blower", blower());
     root.put("boost", values.curve(root.spec("boost"), 10, 150));
-    root.put("core", core());
     root.put("coolant", coolant());
-    loop();
-    new RandomSession(draw, values, root, iced).write(seconds);
+    RandomLoop loop = new RandomLoop(draw, values, root, this::core, this::heatExchanger);
+    loop.write();
+    new RandomSession(draw, values, root, loop.iced()).write(seconds);
     return root.lines();
   }
 
@@ -129,13 +123,14 @@ public final class RandomScenario {
     if (sized) {
       core.put("size", core.below("size").others());
     }
+    core.perhaps("trapped-air");
     return exchanger(core, sized, "air-flux");
   }
 
   private RandomSection heatExchanger() {
     RandomSection exchanger = root.named("*heat-exchanger");
     exchanger.put("face", exchanger.below("face").others());
-    exchanger.perhaps("thickness");
+    exchanger.perhaps("thickness").perhaps("trapped-air");
     return exchanger(exchanger, true, "air-speed");
   }
 
@@ -180,116 +175,5 @@ public final class RandomScenario {
     }
     return in.others(
         "value", "per-volume", "air-flow", byFace, "coolant-flow", "air-side-share", "wall-share");
-  }
-
-  private void loop() {
-    List<String> names = new ArrayList<>(List.of("core", "pump"));
-    root.put("pump", pump());
-    for (String kind : List.of("reservoir", "hose", "heat-exchanger", "chiller")) {
-      // A crowd now and then.
-      int count = draw.chance(0.02) ? draw.count(3, NAMES.size()) : draw.count(0, 2);
-      for (String name : NAMES.subList(0, count)) {
-        names.add(name + kind);
-        if (kind.equals("heat-exchanger")) {
-          root.put(name + kind, heatExchanger());
-        } else if (kind.equals("chiller")) {
-          root.put(name + kind, chiller());
-        } else if (kind.equals("reservoir") && root.wanted()) {
-          root.put(name + kind, reservoir());
-        } else if (root.wanted()) {
-          root.put(name + kind, root.named("*" + kind).others());
-        }
-      }
-    }
-    Collections.shuffle(names, new Random(draw.count(0, Integer.MAX_VALUE - 1)));
-    root.put("loop", RandomSection.list(names));
-    if (names.contains("heat-exchanger") && draw.chance(0.7)) {
-      root.put("airflow", airflow());
-    }
-  }
-
-  /** Ice has room in its tank, mostly. */
-  private RandomSection reservoir() {
-    RandomSection tank = root.named("*reservoir");
-    tank.perhaps("layers");
-    if (tank.has("layers") && !tank.get("layers").equals("1")) {
-      tank.perhaps("enters");
-    }
-    if (!iced && draw.chance(0.6)) {
-      iced = true;
-      KeySpec volume = tank.spec("volume");
-      KeySpec capacity = tank.spec("capacity");
-      double holds = values.number(capacity, RandomValue.low(capacity), RandomValue.high(capacity));
-      double filled =
-          values.number(volume, RandomValue.low(volume), Math.min(RandomValue.high(volume), holds));
-      tank.put("volume", values.written(volume, filled));
-      tank.put("capacity", values.written(capacity, holds));
-      tank.put("ice", ice(1000 * (holds - filled)));
-    }
-    return tank.others("layers", "enters");
-  }
-
-  private RandomSection ice(double room) {
-    RandomSection ice = root.named("*reservoir").below("ice");
-    KeySpec mass = ice.spec("mass");
-    double most = Math.min(room, RandomValue.high(mass));
-    double put = draw.chance(0.05) ? RandomValue.high(mass) : values.number(mass, 0, most);
-    ice.put("mass", values.written(mass, put));
-    if (draw.chance(0.8)) {
-      ice.any("temperature");
-    }
-    if (put > 0 && draw.chance(0.5)) {
-      ice.any("conductance");
-    } else if (draw.chance(0.8)) {
-      ice.any("pieces").any("coefficient");
-    }
-    return ice;
-  }
-
-  private RandomSection chiller() {
-    RandomSection chiller = root.named("*chiller");
-    chiller.put("capacity", values.curve(chiller.spec("capacity"), 250, 350));
-    return chiller.others();
-  }
-
-  private RandomSection pump() {
-    RandomSection pump = root.below("pump");
-    if (draw.chance(0.5)) {
-      KeySpec curve = pump.spec("curve");
-      double head = Math.max(1, values.number(curve, 0, RandomValue.high(curve)));
-      int size = draw.count(2, 5);
-      double[] flows = values.rising(size, 0, draw.across(1e-5, 7e-3));
-      flows[0] = 0;
-      double[] heads = new double[size];
-      for (int i = 0; i < size - 1; i++) {
-        heads[i] = head * (1 - (i + (i == 0 ? 0 : draw.between(0, 0.9))) / (size - 1));
-      }
-      pump.put("curve", values.points(curve, flows, heads)).others("flow");
-      if (root.wanted()) {
-        root.put("plumbing", root.below("plumbing").others());
-      }
-    } else {
-      pump.others();
-    }
-    return pump;
-  }
-
-  private RandomSection airflow() {
-    RandomSection airflow = root.below("airflow");
-    if (draw.chance(0.5)) {
-      KeySpec fan = airflow.spec("car-fan");
-      airflow.put("car-fan", values.in(fan, 0.01, RandomValue.high(fan)));
-      RandomSection thermostat = airflow.below("thermostat");
-      KeySpec on = thermostat.spec("on");
-      KeySpec off = thermostat.spec("off");
-      double upper = values.number(on, RandomValue.low(on), RandomValue.high(on));
-      double lower =
-          values.number(off, RandomValue.low(off), Math.min(RandomValue.high(off), upper - 0.1));
-      thermostat.put("on", values.written(on, upper)).put("off", values.written(off, lower));
-      airflow.put("thermostat", thermostat);
-    } else if (draw.chance(0.05)) {
-      airflow.put("car-fan", values.written(airflow.spec("car-fan"), 0));
-    }
-    return airflow.others();
   }
 }

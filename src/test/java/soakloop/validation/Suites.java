@@ -23,6 +23,7 @@ final class Suites {
               new CoreGeometryChecks(),
               new CoupledFlowChecks(),
               new FlowChecks(),
+              new LoopFlowChecks(),
               new ChargeChecks(),
               new WaterAndIceChecks(),
               new IceInTankChecks(),
