@@ -26,7 +26,9 @@ record ColdSentences(Outcome outcome, Display display) {
     if (IceLeft.hasSomething(outcome.trace())) {
       sentences.add(melting());
       sentences.add(
-          "Ice and the water it has become take " + display.heat(energy.storedIce()) + ".");
+          "Ice and the water it has become take "
+              + display.heat(energy.storedIce())
+              + " out of the rest.");
     }
     if (energy.toChiller() > 0) {
       sentences.add(chiller(energy));
@@ -42,9 +44,9 @@ record ColdSentences(Outcome outcome, Display display) {
             .map(this::moment)
             .toList();
     double left = trace.value(Channel.ICE_LEFT, trace.size() - 1);
-    String rest = mass(left) + " of ice " + (gone.isEmpty() ? "" : "put in later ") + "is left";
+    String rest = mass(left) + " of what went in later are left";
     if (gone.isEmpty()) {
-      return "Of " + mass(putIn()) + " of ice " + mass(left) + " is left at the end.";
+      return mass(left) + " of the " + mass(putIn()) + " of ice are left at the end.";
     }
     String all = "The ice is gone " + String.join(", ", gone.subList(0, gone.size() - 1));
     all += (gone.size() > 1 ? " and " : "") + gone.get(gone.size() - 1);

@@ -50,7 +50,8 @@ final class ReservoirReader {
       return Optional.empty();
     }
     if (!iced.isEmpty()) {
-      tank.problem("ice", "is a second one; `" + iced + "` has ice already, and one tank may have it");
+      tank.problem(
+          "ice", "is a second one; `" + iced + "` has ice already, and one tank may have it");
     }
     iced = name;
     if (!tank.has("capacity")) {

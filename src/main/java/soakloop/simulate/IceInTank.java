@@ -19,9 +19,9 @@ import soakloop.session.IceAdded;
  *
  * <p>Ice melts at the freezing point Tf of the thinned coolant ({@link ThinnedCoolant}); very cold
  * ice freezes water onto itself. Melted water takes up the tank's temperature T within {@value
- * #WARMING} s. Melted water counts with its own heat capacity; the coolant's flow and
- * properties stay as filled, which for a coolant of 30 % glycol thinned by a third of its mass is 4
- * % of its heat capacity.
+ * #WARMING} s. Melted water counts with its own heat capacity; the coolant's flow and properties
+ * stay as filled, which for a coolant of 30 % glycol thinned by a third of its mass is 4 % of its
+ * heat capacity.
  */
 final class IceInTank {
   /**

@@ -223,7 +223,8 @@ final class Scenarios {
       session: [{idle: {for: 10 s}}]
       """;
 
-  static final List<String> ALL = List.of(BY_SIZE, STATED, BY_PRESSURE, BY_SPEED, ICED, BY_PIECES, SHORT);
+  static final List<String> ALL =
+      List.of(BY_SIZE, STATED, BY_PRESSURE, BY_SPEED, ICED, BY_PIECES, SHORT);
 
   private Scenarios() {}
 
