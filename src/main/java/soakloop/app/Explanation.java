@@ -75,7 +75,7 @@ final class Explanation {
   private void flow(Loop loop) {
     LoopPoint warm = LoopPoint.of(loop, scenario.rig().coolant(), WARM);
     String flow = units.show(warm.flow(), Dimension.VOLUME_FLOW, 1);
-    if (warm.point().isEmpty()) {
+    if (warm.point().isEmpty() || loop.plumbing().isPresent()) {
       item("Flow with the pump on", flow);
       return;
     }
@@ -147,8 +147,8 @@ final class Explanation {
       wrapped("  " + column.header(), meaning(column));
     }
     log.remarks().forEach(r -> wrapped("  Note", r.text()));
-    LogWords.pulls(logged.reading()).ifPresent(w -> wrapped("  Shows", w));
-    LogWords.findings(logged.reading()).ifPresent(w -> wrapped("  To know", w));
+    LogInShort.pulls(logged.reading()).ifPresent(w -> wrapped("  Shows", w));
+    LogInShort.findings(logged.reading()).ifPresent(w -> wrapped("  To know", w));
   }
 
   private static String meaning(Log.Column column) {

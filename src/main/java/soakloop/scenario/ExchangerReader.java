@@ -16,6 +16,20 @@ final class ExchangerReader {
   private final Day day;
   private final PressureLossReader losses;
 
+  /**
+   * The block of an exchanger.
+   *
+   * @param volume m3; 0 where it is not known
+   * @param length along the tubes, m; 0 where it is not known
+   * @param usualPasses of the exchanger that its default pressure loss is for
+   */
+  private record Block(double volume, double length, int usualPasses) {
+    PressureLossReader.Way way(Passes passes) {
+      return new PressureLossReader.Way(
+          length, length > 0 ? volume / length : 0, passes.count(), usualPasses);
+    }
+  }
+
   ExchangerReader(In in, Day day, PressureLossReader losses) {
     this.in = in;
     this.day = day;
@@ -38,7 +52,8 @@ final class ExchangerReader {
       volume = area * size.number("thickness");
       size.done();
     }
-    return exchanger(new ConductanceReader(conductance, "air-flux", area), volume, length);
+    return exchanger(
+        new ConductanceReader(conductance, "air-flux", area), new Block(volume, length, 2));
   }
 
   /** The heat exchanger: its depth counts where mass, coolant or conductance follow from size. */
@@ -59,15 +74,16 @@ final class ExchangerReader {
             .density(day.temperature(), day.pressure());
     ConductanceReader reader = new ConductanceReader(conductance, "air-speed", area * density);
     Optional<String> behind = in.text("behind");
-    return new HeatExchanger(name, exchanger(reader, volume, width), area, behind);
+    return new HeatExchanger(name, exchanger(reader, new Block(volume, width, 1)), area, behind);
   }
 
   private boolean needsVolume(In conductance) {
     return !conductance.has("value") || !in.has("mass") || !in.has("coolant");
   }
 
-  /** Reads what both have; length is along the tubes, 0 where it is not known. */
-  private Exchanger exchanger(ConductanceReader reader, double volume, double length) {
+  /** Reads what both have. */
+  private Exchanger exchanger(ConductanceReader reader, Block block) {
+    double volume = block.volume();
     Conductance conductance = reader.read(volume);
     double metal = bySize("mass", "metal-per-volume", volume);
     double held = bySize("coolant", "coolant-share", volume);
@@ -79,14 +95,10 @@ final class ExchangerReader {
             held,
             passes,
             grid(passes),
-            losses.read(in, way(volume, length, passes)));
+            losses.read(in, block.way(passes)));
     double air = in.optional("trapped-air").orElse(0);
     in.done();
     return exchanger.withAir(air);
-  }
-
-  private static PressureLossReader.Way way(double volume, double length, Passes passes) {
-    return new PressureLossReader.Way(length, length > 0 ? volume / length : 0, passes.count());
   }
 
   /** Returns a value that is there, or so much per volume of block. */

@@ -12,7 +12,10 @@ final class PressureLossReader {
 
   private static final double USUAL_AREA = 0.01;
 
-  /** How far a size may carry the default, either way. */
+  /** Share of the usual loss that is lost in tubes; a guess within the default's spread. */
+  private static final double IN_TUBES = 0.5;
+
+  /** How far a size may carry the default. */
   private static final double FARTHEST = 20;
 
   private final Hydraulics hydraulics;
@@ -29,16 +32,20 @@ final class PressureLossReader {
    * @param length along the tubes, m; 0 if not known
    * @param area across all tubes, m2; 0 if not known
    * @param passes number of passes
+   * @param usualPasses those of the exchanger that the default is for
    */
-  record Way(double length, double area, int passes) {
-    /** Over the usual exchanger's loss at the same flow: longer by length, faster by area. */
+  record Way(double length, double area, int passes, int usualPasses) {
+    /**
+     * Over the usual exchanger's loss at the same flow: longer by length, faster by area, both by
+     * passes. Only what is lost in tubes goes so; ports and tanks keep their part.
+     */
     double overUsual(double exponent) {
       double sizes =
           length > 0 && area > 0
               ? length / USUAL_LENGTH * Math.pow(USUAL_AREA / area, exponent)
               : 1;
-      double times = sizes * Math.pow(passes, 1 + exponent);
-      return Math.max(1 / FARTHEST, Math.min(FARTHEST, times));
+      double times = sizes * Math.pow((double) passes / usualPasses, 1 + exponent);
+      return Math.min(FARTHEST, 1 - IN_TUBES + IN_TUBES * times);
     }
   }
 

@@ -41,7 +41,9 @@ class ImplicitAgainstExplicitTest {
         exact.events().stream().map(Trace.Event::kind).toList(),
         used.events().stream().map(Trace.Event::kind).toList());
     for (int i = 0; i < used.events().size(); i++) {
-      assertEquals(exact.events().get(i).time(), used.events().get(i).time(), 0.1);
+      // The last ice goes slowly: a hundredth of a kelvin is then a tenth of a second and more.
+      double within = exact.events().get(i).kind() == Trace.Event.Kind.ICE_GONE ? 0.3 : 0.1;
+      assertEquals(exact.events().get(i).time(), used.events().get(i).time(), within);
     }
     assertTrue(used.effort().evaluations() < exact.effort().evaluations() / 3);
     assertTrue(used.energy().residualFraction() < 1e-12);

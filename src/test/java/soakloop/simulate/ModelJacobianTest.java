@@ -97,7 +97,7 @@ class ModelJacobianTest {
       RandomRigs rigs = new RandomRigs(seed);
       random = new Random(seed);
       soakloop.rig.Day day = rigs.day();
-      Rig plain = rigs.rig(day);
+      Rig plain = seed % 2 == 0 ? rigs.rig(day) : rigs.withWays(rigs.rig(day));
       Rig rig = seed >= ICED ? Iced.rig(rigs, plain) : plain;
       Phase phase = seed % 3 == 0 ? Phases.engineOff(30) : Phases.pull(rigs, 8);
       Session session = new Session(java.util.List.of(phase));

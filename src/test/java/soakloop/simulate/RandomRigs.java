@@ -14,6 +14,7 @@ import soakloop.quantity.Curve;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
+import soakloop.rig.Branches;
 import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
@@ -173,6 +174,30 @@ final class RandomRigs {
         new Resistance.KnownPoint(
             across(3e3, 150e3), across(8, 60) * LITRES_PER_MINUTE, between(1, 2));
     return new Loop(elements, Optional.of(loss));
+  }
+
+  /** Returns a rig of which some pieces, if there are enough, stand side by side. */
+  Rig withWays(Rig rig) {
+    List<LoopElement> around = new ArrayList<>();
+    List<List<LoopElement>> ways = List.of(new ArrayList<>(), new ArrayList<>());
+    for (LoopElement e : rig.loop().elements()) {
+      boolean single = e instanceof Core || e instanceof Pump;
+      (single ? around : ways.get(count(0, 1))).add(e);
+    }
+    if (ways.stream().anyMatch(List::isEmpty)) {
+      return rig;
+    }
+    around.add(count(0, 2), new Branches("ways", ways));
+    return new Rig(
+        rig.coolant(),
+        rig.engine(),
+        rig.blower(),
+        rig.boost(),
+        rig.plenum(),
+        rig.sensor(),
+        new Loop(around, rig.loop().plumbing()),
+        rig.airflow(),
+        rig.underhood());
   }
 
   private PumpDelivery delivery() {
