@@ -131,7 +131,10 @@ final class HoseCells implements LoopCells {
     joint[0] = 1 / (1 / (film(mean, coolantFlow) * area) + beyondFilm);
   }
 
-  private double film(double temperature, double flow) {
+  /** The film's properties stay in the range that they are known for, as the flow's do. */
+  private double film(double mean, double flow) {
+    double temperature =
+        Math.max(coolant.minTemperature(), Math.min(coolant.maxTemperature(), mean));
     double bore = hose.bore();
     double viscosity = coolant.viscosity(temperature);
     double reynolds = 4 * flow * coolant.density(temperature) / (Math.PI * bore * viscosity);
