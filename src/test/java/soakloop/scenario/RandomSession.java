@@ -92,7 +92,9 @@ final class RandomSession {
     RandomSection in = root.below("log").put("file", log.file());
     if (!replays) {
       in.perhaps("starts-at");
-      in.perhaps("rate");
+      if (draw.chance(0.8)) {
+        in.any("rate");
+      }
     }
     if (root.wanted()) {
       in.put(
