@@ -42,6 +42,7 @@ record Answer(String number, String unit, List<String> sentences) {
     }
     say.limit().ifPresent(sentences::add);
     sentences.add(say.heat());
+    sentences.addAll(new ColdSentences(outcome, display).all());
     say.agreement().ifPresent(sentences::add);
     return new Answer(
         display.number(headline, Dimension.TEMPERATURE, 0),

@@ -11,6 +11,7 @@ sealed interface Chart
         ChargeOverSpeed,
         Creep,
         HeatMoved,
+        IceLeft,
         PumpAgainstLoop,
         VaryCurve,
         VaryMap,
@@ -28,7 +29,8 @@ sealed interface Chart
           "charge-over-speed",
           "pull-by-pull",
           "heat-moved",
-          "pump-against-loop");
+          "pump-against-loop",
+          "ice-left");
 
   /** Returns the name of its file, without the ending. */
   String name();
@@ -54,6 +56,10 @@ sealed interface Chart
       charts.add(overSpeed);
     }
     charts.add(new CoolantOverTime(outcome, display));
+    IceLeft ice = new IceLeft(outcome, display);
+    if (ice.hasSomething()) {
+      charts.add(ice);
+    }
     charts.add(new HeatMoved(outcome, display));
     outcome.hydraulics().ifPresent(h -> charts.add(new PumpAgainstLoop(outcome, display, h)));
     return charts;

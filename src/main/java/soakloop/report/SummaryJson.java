@@ -3,9 +3,11 @@ package soakloop.report;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.log.Signal;
 import soakloop.scenario.Scenario;
+import soakloop.simulate.Channel;
 import soakloop.simulate.EnergyLedger;
 import soakloop.simulate.Trace;
 import soakloop.study.Misfit;
@@ -32,6 +34,7 @@ final class SummaryJson {
     JsonArray pulls = new JsonArray();
     outcome.pulls().forEach(p -> pulls.add(pull(p)));
     top.add("pulls", pulls);
+    iceLeft(outcome.trace()).ifPresent(phases -> top.add("iceLeft", phases));
     outcome.hydraulics().ifPresent(h -> top.add("loop", LoopJson.of(h)));
     top.add("energy", energy(outcome.trace().energy()));
     outcome
@@ -91,6 +94,7 @@ final class SummaryJson {
     o.addProperty("massFlow", "kg/s");
     o.addProperty("pressure", "Pa gauge");
     o.addProperty("energy", "J");
+    o.addProperty("mass", "kg");
     o.addProperty("loop", "m3/s, Pa");
     return o;
   }
@@ -178,13 +182,31 @@ final class SummaryJson {
     number(o, "fromPump", e.fromPump());
     number(o, "fromUnderhood", e.fromUnderhood());
     number(o, "toAmbient", e.toAmbient());
+    number(o, "toChiller", e.toChiller());
     number(o, "storedCoolant", e.storedCoolant());
     number(o, "storedExchangers", e.storedExchangers());
     number(o, "storedWalls", e.storedWalls());
     number(o, "storedDucts", e.storedDucts());
+    number(o, "storedIce", e.storedIce());
     number(o, "turnover", e.turnover());
     number(o, "residualFraction", e.residualFraction());
     return o;
+  }
+
+  /** Returns the ice in the tank at both ends of each phase, if any ever goes in. */
+  private static Optional<JsonArray> iceLeft(Trace trace) {
+    if (!IceLeft.hasSomething(trace)) {
+      return Optional.empty();
+    }
+    JsonArray phases = new JsonArray();
+    for (Trace.Span span : trace.spans()) {
+      JsonObject o = new JsonObject();
+      o.addProperty("phase", span.phase().name());
+      number(o, "start", IceLeft.at(trace, span.start()));
+      number(o, "end", trace.value(Channel.ICE_LEFT, trace.firstFrom(span.end())));
+      phases.add(o);
+    }
+    return Optional.of(phases);
   }
 
   private static JsonObject misfit(Misfit misfit) {

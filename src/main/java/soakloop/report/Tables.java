@@ -191,6 +191,7 @@ record Tables(Outcome outcome, Display display) {
       case LIMIT_REGAINED -> "sensor falls through the limit";
       case FAN_ON -> "car fan switches on";
       case FAN_OFF -> "car fan switches off";
+      case ICE_GONE -> "last of the ice is gone";
     };
   }
 }

@@ -3,7 +3,8 @@ package soakloop.rig;
 import soakloop.flow.Resistance;
 
 /** One piece of the coolant loop, in the order that the coolant meets it. */
-public sealed interface LoopElement permits Reservoir, Pump, Hose, Core, HeatExchanger, Branches {
+public sealed interface LoopElement
+    permits Reservoir, Pump, Hose, Core, HeatExchanger, Chiller, Branches {
   /** Returns the name that the scenario calls it by. */
   String name();
 

@@ -7,7 +7,7 @@ import java.util.Optional;
 /** The names that a loop has called its pieces by, and what is wrong with them. */
 final class PieceNames {
   private static final List<String> KINDS =
-      List.of("core", "pump", "reservoir", "hose", "heat-exchanger");
+      List.of("core", "pump", "reservoir", "hose", "heat-exchanger", "chiller");
 
   private final In root;
   private final List<String> taken = new ArrayList<>();
@@ -66,7 +66,8 @@ final class PieceNames {
 
   /** Says what was found in place of a piece. */
   void unknown(String name, Node item) {
-    String allowed = "allowed: core, pump, and names that end in reservoir, hose or heat-exchanger";
+    String allowed =
+        "allowed: core, pump, and names that end in reservoir, hose, heat-exchanger or chiller";
     problem(
         item,
         "found `"

@@ -2,15 +2,12 @@ package soakloop.scenario;
 
 import java.util.Locale;
 import java.util.Optional;
-import soakloop.flow.Fittings;
-import soakloop.flow.Resistance;
 import soakloop.fluid.Coolant;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.Hose;
 import soakloop.rig.LoopElement;
 import soakloop.rig.Materials;
-import soakloop.rig.Reservoir;
 
 /** Reads one piece of the loop by its name. */
 final class PieceReader {
@@ -21,16 +18,20 @@ final class PieceReader {
 
   private final In root;
   private final Day day;
+  private final Coolant coolant;
   private final Hydraulics hydraulics;
   private final PressureLossReader losses;
   private final PieceNames names;
+  private final ReservoirReader tanks;
 
   PieceReader(In root, Day day, Coolant coolant, Hydraulics hydraulics, PieceNames names) {
     this.root = root;
     this.day = day;
+    this.coolant = coolant;
     this.hydraulics = hydraulics;
     this.losses = new PressureLossReader(hydraulics, coolant);
     this.names = names;
+    this.tanks = new ReservoirReader(hydraulics);
   }
 
   /** Returns the piece; empty, with a problem noted, if there is none of that name. */
@@ -49,38 +50,32 @@ final class PieceReader {
     }
     In in = root.named(name, kind.get());
     return switch (kind.get()) {
-      case "*reservoir" -> Optional.of(reservoir(name, in));
+      case "*reservoir" -> Optional.of(tanks.read(name, in));
       case "*hose" -> Optional.of(hose(name, in));
+      case "*chiller" -> chiller(name, in, item);
       default -> heatExchanger(name, in, item);
     };
   }
 
   private Optional<LoopElement> heatExchanger(String name, In in, Node item) {
-    if (!in.present()) {
-      if (!root.has(name)) {
-        names.problem(
-            item,
-            "names `"
-                + name
-                + "`, so a section `"
-                + name
-                + ":` must say at least the size of its"
-                + " face");
-      }
-      return Optional.empty();
-    }
-    return Optional.of(new ExchangerReader(in, day, losses).heatExchanger(name));
+    return described(name, in, item, "the size of its face")
+        ? Optional.of(new ExchangerReader(in, day, losses).heatExchanger(name))
+        : Optional.empty();
   }
 
-  private Reservoir reservoir(String name, In in) {
-    Resistance ports =
-        hydraulics.counts(in, "port")
-            ? new Resistance.Pipe(0, in.number("port"), 0, Fittings.EXIT + Fittings.SHARP_ENTRY)
-            : Resistance.NONE;
-    Reservoir reservoir =
-        new Reservoir(name, in.number("volume"), in.number("surroundings-conductance"), ports);
-    in.done();
-    return reservoir;
+  private Optional<LoopElement> chiller(String name, In in, Node item) {
+    return described(name, in, item, "its capacity")
+        ? Optional.of(new ChillerReader(in, hydraulics, coolant).read(name))
+        : Optional.empty();
+  }
+
+  /** Returns whether a piece that cannot go without a section has one; notes it if not. */
+  private boolean described(String name, In in, Node item, String least) {
+    if (!in.present() && !root.has(name)) {
+      names.problem(
+          item, "names `" + name + "`, so a section `" + name + ":` must say at least " + least);
+    }
+    return in.present();
   }
 
   private Hose hose(String name, In in) {

@@ -167,6 +167,17 @@ final class BranchCells implements LoopCells {
   }
 
   @Override
+  public double storedInIce(double[] y) {
+    double sum = 0;
+    for (List<LoopCells> way : ways) {
+      for (LoopCells cells : way) {
+        sum += cells.storedInIce(y);
+      }
+    }
+    return sum;
+  }
+
+  @Override
   public double storedInWalls(double[] y) {
     double sum = 0;
     for (List<LoopCells> way : ways) {

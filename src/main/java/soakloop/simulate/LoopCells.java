@@ -52,6 +52,11 @@ interface LoopCells {
     return 0;
   }
 
+  /** Returns what ice and the water it has become gained since it went in, J. */
+  default double storedInIce(double[] y) {
+    return 0;
+  }
+
   /** Returns the enthalpy stored in hose walls, J. */
   default double storedInWalls(double[] y) {
     return 0;

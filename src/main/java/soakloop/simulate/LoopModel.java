@@ -1,6 +1,7 @@
 package soakloop.simulate;
 
 import java.util.List;
+import java.util.Optional;
 import soakloop.fluid.Coolant;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
@@ -169,6 +170,8 @@ final class LoopModel implements LinearlyImplicitEquation {
     m.coolantFlow = cooling.pump() ? flow.flow() : 0;
     m.coolantMassFlow = m.coolantFlow * coolant.density(atPump);
     m.pumpPower = cooling.pump() ? flow.power() : 0;
+    m.engineRuns = in.load != Inputs.Load.OFF;
+    m.chillerOn = cooling.chiller();
     m.faceSpeed = rig.airflow().faceSpeed(in.roadSpeed, cooling.shopFan(), carFanRuns(in));
   }
 
@@ -205,15 +208,17 @@ final class LoopModel implements LinearlyImplicitEquation {
     double inCoolant = 0;
     double inMetal = 0;
     double inWalls = 0;
+    double inIce = 0;
     for (LoopCells cells : loop) {
       inCoolant += cells.storedInCoolant(y);
       inMetal += cells.storedInMetal(y);
       inWalls += cells.storedInWalls(y);
+      inIce += cells.storedInIce(y);
     }
     double ducts =
         rig.blower().casing().heatCapacity() * y[air.casing()]
             + rig.plenum().heatCapacity() * y[air.plenum()];
-    return new Ledger.Stored(inCoolant, inMetal, inWalls, ducts);
+    return new Ledger.Stored(inCoolant, inMetal, inWalls, ducts, inIce);
   }
 
   void fillLoop(double[] y, double temperature) {
@@ -228,6 +233,11 @@ final class LoopModel implements LinearlyImplicitEquation {
 
   AirPath air() {
     return air;
+  }
+
+  /** Returns the tank that ice goes into. */
+  Optional<TankCells> iced() {
+    return places.iced();
   }
 
   CoreCells core() {

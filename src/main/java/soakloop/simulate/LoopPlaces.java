@@ -5,11 +5,13 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.MoistAir;
 import soakloop.rig.Airflow;
 import soakloop.rig.Branches;
+import soakloop.rig.Chiller;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.HeatExchanger;
@@ -36,6 +38,7 @@ final class LoopPlaces {
   private final LoopFlow flow;
   private final Airflow airflow;
   private final double density;
+  private final double mass;
   private final double airDensity;
   private final List<LoopCells> around;
   private final List<Place> places = new ArrayList<>();
@@ -48,6 +51,7 @@ final class LoopPlaces {
     this.flow = flow;
     this.airflow = rig.airflow();
     this.density = coolant.density(FILL);
+    this.mass = density * rig.loop().coolantVolume();
     this.airDensity =
         MoistAir.of(day.temperature(), day.pressure(), day.humidity())
             .density(day.temperature(), day.pressure());
@@ -66,12 +70,15 @@ final class LoopPlaces {
   }
 
   private LoopCells compile(LoopElement element) {
-    double mass = density * element.coolantVolume();
+    double filled = density * element.coolantVolume();
     if (element instanceof Reservoir r) {
-      return MixedCell.reservoir(scale, layout, mass, r.surroundings());
+      return tank(r, filled);
     }
     if (element instanceof Pump) {
-      return MixedCell.pump(scale, layout, mass);
+      return MixedCell.pump(scale, layout, filled);
+    }
+    if (element instanceof Chiller c) {
+      return new ChillerCell(c, filled, scale, layout);
     }
     if (element instanceof Hose h) {
       return new HoseCells(h, coolant, scale, layout, density);
@@ -88,6 +95,12 @@ final class LoopPlaces {
         coolant,
         new HeatExchangerCells.Surroundings(
             x.faceArea(), airDensity, airflow.inletRise(), airflow.recirculation()));
+  }
+
+  private LoopCells tank(Reservoir tank, double filled) {
+    return tank.ice().isEmpty() && tank.layers().count() == 1
+        ? MixedCell.reservoir(scale, layout, filled, tank.surroundings())
+        : new TankCells(tank, filled, scale, layout, new ThinnedCoolant(coolant, mass));
   }
 
   private void place(List<LoopElement> elements, List<LoopCells> cells, LoopCells entering) {
@@ -157,6 +170,16 @@ final class LoopPlaces {
       }
     }
     return -1;
+  }
+
+  /** Returns the tank that ice goes into. */
+  Optional<TankCells> iced() {
+    return places.stream()
+        .map(Place::cells)
+        .filter(TankCells.class::isInstance)
+        .map(TankCells.class::cast)
+        .filter(tank -> tank.ice().isPresent())
+        .findFirst();
   }
 
   /** Returns the cells of a piece. */

@@ -16,6 +16,8 @@ public record Warning(Kind kind, String message) {
     COOLANT_FREEZING,
     /** Coolant hotter than water boils at the day's pressure. */
     COOLANT_BOILING,
+    /** Ice put in while the engine runs. */
+    ICE_ENGINE_RUNNING,
     /** A blower whose air is far from what the engine swallows at the stated boost. */
     AIR_AGAINST_BOOST,
     /** A pump whose curve ends before it meets the loop. */

@@ -22,6 +22,7 @@ final class Warnings {
   static List<Warning> of(Scenario scenario, Trace trace, Optional<LoopHydraulics> hydraulics) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
+    ice(scenario).ifPresent(warnings::add);
     hydraulics.ifPresent(h -> FlowWarnings.add(scenario, h, warnings));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
@@ -78,6 +79,20 @@ final class Warnings {
                   + " to "
                   + show(scenario, coolant.maxTemperature())));
     }
+  }
+
+  private static Optional<Warning> ice(Scenario scenario) {
+    return scenario.session().phases().stream()
+        .filter(p -> p.ice().isPresent() && !(p.drive() instanceof Drive.EngineOff))
+        .findFirst()
+        .map(
+            p ->
+                new Warning(
+                    Warning.Kind.ICE_ENGINE_RUNNING,
+                    "ice goes in with the engine running ("
+                        + p.name()
+                        + "); stop it first, and open only a tank that is cold and without"
+                        + " pressure"));
   }
 
   private static void log(Scenario scenario, Scenario.Logged logged, List<Warning> warnings) {

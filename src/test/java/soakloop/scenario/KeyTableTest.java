@@ -20,7 +20,7 @@ import soakloop.quantity.Estimate;
 @Tag("regression")
 class KeyTableTest {
   static final List<String> RICH =
-      List.of(Scenarios.BY_SIZE, Scenarios.STATED, Scenarios.BY_PRESSURE);
+      List.of(Scenarios.BY_SIZE, Scenarios.STATED, Scenarios.BY_PRESSURE, Scenarios.ICED);
 
   /** Cannot be changed alone: the curve's end must stay at no pressure. */
   private static final Set<String> BOUND = Set.of("pump.curve.3.2");

@@ -21,6 +21,7 @@ final class RandomLoop {
   private final RandomSection root;
   private final Supplier<RandomSection> core;
   private final Supplier<RandomSection> heatExchanger;
+  private final RandomTank tanks;
   private boolean pieceByPiece;
 
   RandomLoop(
@@ -34,6 +35,12 @@ final class RandomLoop {
     this.root = root;
     this.core = core;
     this.heatExchanger = heatExchanger;
+    this.tanks = new RandomTank(draw, values, root);
+  }
+
+  /** Returns whether a tank takes ice. */
+  boolean iced() {
+    return tanks.iced();
   }
 
   /** Writes core, loop, pump, pieces, plumbing and airflow. */
@@ -65,7 +72,7 @@ final class RandomLoop {
 
   private List<String> pieces() {
     List<String> names = new ArrayList<>(List.of("core", "pump"));
-    for (String kind : List.of("reservoir", "hose", EXCHANGER)) {
+    for (String kind : List.of("reservoir", "hose", EXCHANGER, "chiller")) {
       // A crowd now and then.
       int count = draw.chance(0.02) ? draw.count(3, NAMES.size()) : draw.count(0, 2);
       for (String name : NAMES.subList(0, count)) {
@@ -76,15 +83,29 @@ final class RandomLoop {
             exchanger.put("behind", EXCHANGER);
           }
           root.put(name + kind, pieceByPiece ? loss(exchanger) : exchanger);
-        } else if (root.wanted()) {
-          RandomSection piece = root.named("*" + kind);
-          root.put(
-              name + kind,
-              pieceByPiece ? piece.others() : piece.others("port", "roughness", "fittings"));
+        } else if (kind.equals("chiller") || root.wanted()) {
+          root.put(name + kind, piece(kind));
         }
       }
     }
     return names;
+  }
+
+  private RandomSection piece(String kind) {
+    RandomSection piece =
+        switch (kind) {
+          case "reservoir" -> tanks.tank();
+          case "chiller" -> tanks.chiller();
+          default -> root.named("*" + kind).others("roughness", "fittings");
+        };
+    if (pieceByPiece) {
+      for (String key : List.of("port", "pressure-loss", "roughness", "fittings")) {
+        if (KeyTable.get().below("*" + kind).contains(key)) {
+          piece.perhaps(key);
+        }
+      }
+    }
+    return piece;
   }
 
   /** Gives an exchanger what it costs in pressure, or leaves that to be assumed. */

@@ -66,8 +66,9 @@ public final class RandomScenario {
     root.put("blower", blower());
     root.put("boost", values.curve(root.spec("boost"), 10, 150));
     root.put("coolant", coolant());
-    new RandomLoop(draw, values, root, this::core, this::heatExchanger).write();
-    new RandomSession(draw, values, root).write(seconds);
+    RandomLoop loop = new RandomLoop(draw, values, root, this::core, this::heatExchanger);
+    loop.write();
+    new RandomSession(draw, values, root, loop.iced()).write(seconds);
     return root.lines();
   }
 

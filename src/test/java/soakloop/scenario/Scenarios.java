@@ -164,6 +164,52 @@ final class Scenarios {
       session: [{idle: {for: 10 s}}]
       """;
 
+  /** Ice, layers and a chiller. */
+  static final String ICED =
+      """
+      title: Iced
+      day: {temperature: 20 degC, pressure: 100 kPa}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core: {size: {length: 360 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [reservoir, pump, core, rear-chiller]
+      reservoir:
+        volume: 8 L
+        capacity: 16 L
+        layers: 3
+        enters: bottom
+        ice: {mass: 3 kg, temperature: -8 degC, conductance: 900 W/K}
+      pump: {curve: [[0 L/min, 60 kPa], [55 L/min, 0 kPa]]}
+      rear-chiller:
+        {capacity: [[0 degC, 0.5 kW], [30 degC, 4 kW]], coldest: 3 degC, fading-flow: 3 L/min,
+         coolant: 0.4 L, driven-by: electric, performance: 1.8, pressure-loss: 6 kPa}
+      coolant: {glycol: none}
+      session:
+        - settle: {chiller: off}
+        - idle: {for: 10 s, chiller: on}
+        - pull: {from: 2600 rpm, to: 6700 rpm, in: 10 s, chiller: off}
+        - cruise: {for: 10 s, engine-speed: 2000 rpm, road-speed: 50 km/h, chiller: on}
+        - wait: {for: 10 s, engine: off, chiller: off, ice: 2 kg, drain: on}
+      """;
+
+  /** Ice by its pieces, a log replayed without the chiller. */
+  static final String BY_PIECES =
+      """
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core: {size: {length: 360 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [reservoir, chiller, pump, core]
+      reservoir:
+        {volume: 8 L, capacity: 16 L, ice: {mass: 3 kg, pieces: 20 mm, coefficient: 650 W/(m2 K)}}
+      chiller: {capacity: 3 kW}
+      coolant: {glycol: none}
+      session: [{replay: {from: 5 s, to: 60 s, chiller: off}}]
+      log: {file: good.csv, columns: {charge-temperature: "IAT2 [degC]"}}
+      """;
+
   /** The least that can be said. */
   static final String SHORT =
       """
@@ -177,7 +223,8 @@ final class Scenarios {
       session: [{idle: {for: 10 s}}]
       """;
 
-  static final List<String> ALL = List.of(BY_SIZE, STATED, BY_PRESSURE, BY_SPEED, SHORT);
+  static final List<String> ALL =
+      List.of(BY_SIZE, STATED, BY_PRESSURE, BY_SPEED, ICED, BY_PIECES, SHORT);
 
   private Scenarios() {}
 

@@ -46,6 +46,7 @@ class AnyRigTest {
       boolean absent =
           switch (channel) {
             case RESERVOIR -> !tank;
+            case ICE_LEFT -> true;
             case EXCHANGER_COOLANT_IN, EXCHANGER_COOLANT_OUT -> !exchanger;
             default -> false;
           };

@@ -26,6 +26,7 @@ final class Suites {
               new LoopFlowChecks(),
               new ChargeChecks(),
               new WaterAndIceChecks(),
+              new IceInTankChecks(),
               new IceTankChecks(),
               new TradeChecks())
           .flatMap(suite -> suite.checks().stream())
