@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
+import soakloop.log.LogException;
 import soakloop.report.ResultException;
 import soakloop.scenario.ScenarioException;
 import soakloop.simulate.SimulationException;
@@ -18,6 +19,10 @@ final class Failures implements IExecutionExceptionHandler {
       scenario.problems().forEach(err::println);
       int count = scenario.problems().size();
       err.println(count == 1 ? "1 problem; nothing was run" : count + " problems; nothing was run");
+      return ExitCode.INPUT.code();
+    }
+    if (failure instanceof LogException log) {
+      log.problems().forEach(err::println);
       return ExitCode.INPUT.code();
     }
     if (failure instanceof SimulationException run) {

@@ -12,8 +12,8 @@ final class ResultsTarget {
       names = {"-o", "--out"},
       paramLabel = "DIR",
       description =
-          "Folder for the results; out/<scenario name> if left out, with -vary or -rank after it for"
-              + " those.")
+          "Folder for the results; out/<name of scenario or log> if left out, with -vary, -rank or"
+              + " -log after it for those.")
   private Optional<Path> folder = Optional.empty();
 
   @Option(
@@ -28,6 +28,15 @@ final class ResultsTarget {
    * @param ending of that name
    */
   ResultFolder of(Scenario scenario, String ending) {
-    return ResultFolder.at(folder.orElse(Path.of("out", scenario.name() + ending)), force);
+    return of(scenario.name() + ending);
+  }
+
+  /**
+   * Returns the folder.
+   *
+   * @param name it is called by under {@code out}, unless another is asked for
+   */
+  ResultFolder of(String name) {
+    return ResultFolder.at(folder.orElse(Path.of("out", name)), force);
   }
 }

@@ -12,7 +12,13 @@ import picocli.CommandLine.Spec;
     description = "Simulates the charge-air coolant loop of a supercharged car.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {RunCommand.class, CheckCommand.class, VaryCommand.class, RankCommand.class},
+    subcommands = {
+      LogCommand.class,
+      RunCommand.class,
+      CheckCommand.class,
+      VaryCommand.class,
+      RankCommand.class
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       " 0:done",

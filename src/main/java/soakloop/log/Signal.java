@@ -72,6 +72,18 @@ public enum Signal {
     return key;
   }
 
+  /** Returns its name in plain words, such as {@code coolant into the core}. */
+  public String label() {
+    return switch (this) {
+      case CORE_AIR_IN -> "air before the core";
+      case CORE_COOLANT_IN -> "coolant into the core";
+      case CORE_COOLANT_OUT -> "coolant out of the core";
+      case BOOST_BEFORE_CORE -> "boost before the core";
+      case PRESSURE_BEFORE_CORE -> "pressure before the core";
+      default -> key.replace('-', ' ');
+    };
+  }
+
   /** Returns what it measures. */
   public Dimension dimension() {
     return dimension;

@@ -27,7 +27,7 @@ final class ChannelWords {
                   name(channel.signal()),
                   number(refresh.period()),
                   number(refresh.rows())),
-              "Held rows are left out; its values are used at the times they were measured."));
+              "Held rows are left out; what was measured counts at the time it was measured."));
     }
     if (channel.quantum() >= coarse(channel.signal())) {
       String step = step(channel);
@@ -45,7 +45,7 @@ final class ChannelWords {
 
   /** A signal's name as a sentence begins with it. */
   static String name(Signal signal) {
-    String plain = signal.key().replace('-', ' ');
+    String plain = signal.label();
     return plain.substring(0, 1).toUpperCase(Locale.ROOT) + plain.substring(1);
   }
 

@@ -66,7 +66,7 @@ public record Effectiveness(
       Channels channels, List<Pull> pulls, OptionalDouble counted, LogOptions options) {
     List<Signal> missing = NEEDED.stream().filter(s -> channels.updates(s).isEmpty()).toList();
     if (!missing.isEmpty()) {
-      List<String> names = missing.stream().map(s -> s.key().replace('-', ' ')).toList();
+      List<String> names = missing.stream().map(Signal::label).toList();
       return none(missing, "The log lacks " + String.join(", ", names) + ".");
     }
     if (counted.isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import soakloop.log.Log;
 
 /** Looks at a log: what can be trusted, pulls, waits, values at the same engine speed. */
@@ -17,8 +18,31 @@ public final class LogStudy {
    * @param options what is asked
    */
   public static LogReading of(Log log, LogOptions options) {
-    Channels channels = Channels.of(log);
-    List<Pull> pulls = PullFinder.find(channels);
+    return together(List.of(log), options).get(0);
+  }
+
+  /**
+   * Looks at several logs and reads all their pulls at the same engine speed.
+   *
+   * @param logs each with at least two rows
+   * @param options what is asked
+   * @return one reading for each, in their order
+   */
+  public static List<LogReading> together(List<Log> logs, LogOptions options) {
+    List<Channels> channels = logs.stream().map(Channels::of).toList();
+    List<List<Pull>> pulls = channels.stream().map(PullFinder::find).toList();
+    OptionalDouble counted =
+        options.countedSpeed().isPresent()
+            ? options.countedSpeed()
+            : CountedSpeed.common(pulls.stream().flatMap(List::stream).toList());
+    return IntStream.range(0, logs.size())
+        .mapToObj(i -> read(channels.get(i), pulls.get(i), counted, options))
+        .toList();
+  }
+
+  private static LogReading read(
+      Channels channels, List<Pull> pulls, OptionalDouble counted, LogOptions options) {
+    Log log = channels.log();
     List<Finding> findings = new ArrayList<>(channels.findings());
     findings.addAll(SwapCheck.check(channels, pulls));
     findings.addAll(SaturationCheck.check(channels));
@@ -26,8 +50,6 @@ public final class LogStudy {
     findings.addAll(AirCheck.check(channels, pulls));
     findings.addAll(TimeCheck.check(log));
     findings.sort(Comparator.comparing(Finding::kind));
-    OptionalDouble counted =
-        options.countedSpeed().isPresent() ? options.countedSpeed() : CountedSpeed.common(pulls);
     return new LogReading(
         log,
         channels.all(),

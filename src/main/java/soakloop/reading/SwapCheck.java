@@ -71,7 +71,7 @@ final class SwapCheck {
               seen,
               ChannelWords.name(hot)
                   + " and "
-                  + cool.key().replace('-', ' ')
+                  + cool.label()
                   + " are exchanged; name both columns in the scenario to settle it."));
     }
 

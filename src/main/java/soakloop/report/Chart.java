@@ -14,7 +14,11 @@ sealed interface Chart
         VaryCurve,
         VaryMap,
         LastPullCourses,
-        RankBars {
+        RankBars,
+        LogOverTime,
+        LogOverSpeed,
+        LogFromStart,
+        LogPullByPull {
   /** Every name that the file of a run's chart can have. */
   List<String> NAMES =
       List.of(

@@ -1,10 +1,12 @@
 package soakloop.report;
 
+import freemarker.core.HTMLOutputFormat;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -61,7 +63,9 @@ final class Drawing {
     g.setRenderingHint(SVGHints.KEY_DRAW_STRING_TYPE, SVGHints.VALUE_DRAW_STRING_TYPE_STANDARD);
     figure.draw(g);
     String element = g.getSVGElement(null, false, new ViewBox(0, 0, width, height), null, null);
-    return element.replaceFirst("<svg ", "<svg role=\"img\" aria-label=\"" + chart.title() + "\" ");
+    String label = HTMLOutputFormat.INSTANCE.escapePlainText(chart.title());
+    return element.replaceFirst(
+        "<svg ", Matcher.quoteReplacement("<svg role=\"img\" aria-label=\"" + label + "\" "));
   }
 
   /** Returns a PNG file. */

@@ -35,7 +35,30 @@ final class Palette {
     new Color(0xeaa12a), new Color(0xd55e00), new Color(0x8c2d04), new Color(0x33110a)
   };
 
+  private static final Color[] HUES = {BLUE, HOT, GREEN, PINK, INK, WARM};
+
   private Palette() {}
+
+  /**
+   * Returns the colour of one of several logs.
+   *
+   * @param index from 0, below {@link LogSet#MOST}
+   */
+  static Color hue(int index) {
+    return HUES[index];
+  }
+
+  /**
+   * Returns a colour in an ordered row, pale first and full last.
+   *
+   * @param color the full one
+   * @param index from 0
+   * @param count how many there are
+   */
+  static Color growing(Color color, int index, int count) {
+    double pale = count < 2 ? 0 : 0.6 * (count - 1 - index) / (count - 1);
+    return mix(color, PAPER, pale);
+  }
 
   /**
    * Returns one of an ordered row of colours that darken evenly, so that their order is seen

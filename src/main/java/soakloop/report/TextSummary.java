@@ -53,17 +53,22 @@ public final class TextSummary {
 
   /** Breaks a text between words; a word longer than a line is broken too. */
   static List<String> wrapped(String text) {
+    return wrapped(text, COLUMNS);
+  }
+
+  /** Breaks a text between words into lines of at most so many characters. */
+  static List<String> wrapped(String text, int columns) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.strip().split("\\s+")) {
       String rest = word;
-      if (line.length() > 0 && line.length() + 1 + rest.length() > COLUMNS) {
+      if (line.length() > 0 && line.length() + 1 + rest.length() > columns) {
         lines.add(line.toString());
         line.setLength(0);
       }
-      while (rest.length() > COLUMNS) {
-        lines.add(rest.substring(0, COLUMNS));
-        rest = rest.substring(COLUMNS);
+      while (rest.length() > columns) {
+        lines.add(rest.substring(0, columns));
+        rest = rest.substring(columns);
       }
       line.append(line.length() > 0 ? " " : "").append(rest);
     }

@@ -28,9 +28,21 @@ class ReadmeTest {
   }
 
   @Test
-  void showsTheRealSweep() throws Exception {
+  void showsTheRealLook() throws Exception {
     hold(
         1,
+        "",
+        "out/cool-morning-log",
+        "log",
+        "scenarios/logs/cool-morning.csv",
+        "--limit",
+        "54 degC");
+  }
+
+  @Test
+  void showsTheRealSweep() throws Exception {
+    hold(
+        2,
         "vary.html",
         "out/cool-morning-vary",
         "vary",
@@ -49,7 +61,10 @@ class ReadmeTest {
       start = readme.indexOf(BEFORE, start) + BEFORE.length();
     }
     int end = readme.indexOf(AFTER, start);
-    String real = printed(command).replaceAll("Report: .*", "Report: " + out + "/" + page);
+    String real =
+        printed(command)
+            .replaceAll("Report: .*", "Report: " + out + "/" + page)
+            .replace(folder.toString(), out);
     if (Boolean.getBoolean("soakloop.write")) {
       Files.writeString(README, readme.substring(0, start) + real + readme.substring(end));
     } else {

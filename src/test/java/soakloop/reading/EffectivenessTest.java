@@ -120,7 +120,7 @@ class EffectivenessTest {
       Log log = new Recorder(0.1, 1, kept.toArray(Signal[]::new)).record(outing());
       Effectiveness found = read(log, KNOWN);
       assertEquals(List.of(missing), found.missing());
-      assertTrue(found.why().contains(missing.key().replace('-', ' ')), found.why());
+      assertTrue(found.why().contains(missing.label()), found.why());
       assertTrue(found.mean().isEmpty() && found.pulls().isEmpty());
     }
   }

@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
 import soakloop.log.Log;
 import soakloop.quantity.Curve;
 import soakloop.quantity.UnitSystem;
+import soakloop.reading.LogOptions;
+import soakloop.reading.LogStudy;
 import soakloop.rig.Day;
 import soakloop.scenario.Assumed;
 import soakloop.scenario.Scenario;
@@ -89,7 +91,7 @@ record SampleOutcome(
             new Start(OptionalDouble.of(302.15), OptionalDouble.of(297.15), 361.15),
             session,
             new Scenario.Limits(kelvin(limit)),
-            log.map(l -> new Scenario.Logged(l, 0)),
+            log.map(l -> new Scenario.Logged(LogStudy.of(l, LogOptions.DEFAULTS), 0)),
             List.of(),
             assumed(),
             source());
