@@ -7,9 +7,9 @@ import java.util.Arrays;
  * and taken from between them afterwards, so that a correlation costs a run little.
  *
  * <p>Cubic (Catmull-Rom) in the logarithm of flow and in temperature: value and slope are
- * continuous. Ten places to an octave of flow and one each 15 K keep correlations and their passage
- * from laminar to turbulent within 0.1 % ({@code FlowTableTest}). Off the grid the function itself
- * is taken. Not thread-safe.
+ * continuous. Ten places to an octave of flow and one each 15 K keep air sides within 0.1 %, and
+ * coolant sides within 2 % where they turn turbulent and gain tenfold ({@code FlowTableTest}). Off
+ * the grid the function itself is taken. Not thread-safe.
  */
 final class FlowTable {
   /** What is tabulated. */
