@@ -7,6 +7,7 @@ final class ExchangerJacobian {
   private final double cellMass;
   private final double cellHeat;
   private final double cellMetal;
+  private final double[] latentSlope;
   private double coolantSide;
 
   /**
@@ -17,18 +18,22 @@ final class ExchangerJacobian {
    * @param cellMass coolant in a cell, kg
    * @param cellHeat its heat capacity, J/K
    * @param cellMetal heat capacity of a cell's wall, J/K
+   * @param latentSlope heat of condensing water that each cell's wall loses by its own warming,
+   *     W/K, kept up to date by the cells; that less water reaches the walls behind is left out
    */
   ExchangerJacobian(
       ExchangerGrid grid,
       CellCoefficients coefficients,
       double cellMass,
       double cellHeat,
-      double cellMetal) {
+      double cellMetal,
+      double[] latentSlope) {
     this.grid = grid;
     this.coefficients = coefficients;
     this.cellMass = cellMass;
     this.cellHeat = cellHeat;
     this.cellMetal = cellMetal;
+    this.latentSlope = latentSlope;
   }
 
   /** Takes the coolant side of a cell's conductance, W/K. */
@@ -82,14 +87,16 @@ final class ExchangerJacobian {
     double rate = airRate / grid.strips() * share;
     for (int s = 0; s < grid.strips(); s++) {
       for (int level = 0; level < grid.depth(); level++) {
-        int wall = wallAt(level, s);
-        entries.add(wall, wall, -rate / cellMetal);
+        int cell = grid.cellAt(level, s);
+        int wall = grid.wall(cell);
+        entries.add(wall, wall, -(rate + latentSlope[cell]) / cellMetal);
         double passed = rate * share / cellMetal;
         for (int behind = level + 1; behind < grid.depth(); behind++) {
           entries.add(wallAt(behind, s), wall, passed);
           passed *= 1 - share;
         }
-        entries.add(ledgerRow, wall, -sign * rate * left(grid.depth() - 1 - level));
+        double withWall = rate * left(grid.depth() - 1 - level) + latentSlope[cell];
+        entries.add(ledgerRow, wall, -sign * withWall);
       }
     }
   }

@@ -139,9 +139,12 @@ class AnyScenarioTest {
     List<LoopElement> loop = outcome.scenario().rig().loop().elements();
     boolean tank = loop.stream().anyMatch(Reservoir.class::isInstance);
     boolean exchanger = loop.stream().anyMatch(HeatExchanger.class::isInstance);
+    boolean geometry =
+        outcome.scenario().rig().loop().core().exchanger().conductance().geometry().isPresent();
     for (Channel channel : Channel.values()) {
       boolean there =
           switch (channel) {
+            case CORE_LOSS -> geometry;
             case RESERVOIR -> tank;
             case EXCHANGER_COOLANT_IN, EXCHANGER_COOLANT_OUT -> exchanger;
             default -> true;
