@@ -23,6 +23,9 @@ final class AirBalance {
 
   /** Returns a warning for the pull whose balance is worst, if it is far off. */
   static Optional<Warning> of(Scenario scenario, Trace trace) {
+    if (scenario.rig().boost().isEmpty()) {
+      return Optional.empty();
+    }
     double worst = 1;
     Optional<Trace.Span> at = Optional.empty();
     for (Trace.Span pull : trace.pulls()) {
