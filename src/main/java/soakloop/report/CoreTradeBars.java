@@ -74,9 +74,8 @@ record CoreTradeBars(CoreTrade trade, String whose, Display display) implements 
     List<Bar> bars = bars();
     int rows = bars.size();
     double wanted = ROW * rows + AXIS + (style.titled() ? HEADING : 0);
-    ChartStyle tall = style.tall(Math.max(0.5, wanted / style.height()));
-    NumberAxis level =
-        Axes.plain(tall, "Power brought [" + display.symbol(Dimension.POWER) + "]");
+    ChartStyle tall = style.tall(Math.max(1, wanted / style.height()));
+    NumberAxis level = Axes.plain(tall, "Power brought [" + display.symbol(Dimension.POWER) + "]");
     double low = Math.min(0, bars.stream().mapToDouble(this::shown).min().orElse(0));
     double high = Math.max(0, bars.stream().mapToDouble(this::shown).max().orElse(0));
     double room = high > low ? 0.06 * (high - low) : 1;

@@ -31,9 +31,9 @@ record CoreTradeWords(CoreTrade trade, Display display) {
     return display.show(trade.loss(), Dimension.PRESSURE_DIFFERENCE, 1);
   }
 
-  /** Returns a power to a tenth of a kilowatt, a whole horsepower. */
+  /** Returns a power, a small one to a tenth. */
   String power(double watt) {
-    return display.show(watt, Dimension.POWER, 1);
+    return display.show(watt, Dimension.POWER, Math.abs(watt) < 10e3 ? 1 : 0);
   }
 
   /** Returns the spark that cooling keeps in. */

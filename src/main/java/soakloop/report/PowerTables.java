@@ -98,7 +98,8 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
       }
     }
     note.append('.');
-    pulls.get(pulls.size() - 1)
+    pulls
+        .get(pulls.size() - 1)
         .crank()
         .ifPresent(
             crank ->
