@@ -52,7 +52,7 @@ record Tables(Outcome outcome, Display display) {
       if (loses) {
         row.add(
             pull.chargeLoss()
-                .map(l -> display.number(l.peak(), Dimension.PRESSURE_DIFFERENCE, 1))
+                .map(l -> display.number(l.peak(), Dimension.PRESSURE_DIFFERENCE, 2))
                 .orElse(Display.NOTHING));
       }
       if (logged) {

@@ -89,32 +89,31 @@ final class ExchangerReader {
 
   private Exchanger exchanger(
       In conductance, Block block, String byFace, double flowPerUnit, double airDensity) {
-    Passes passes = passes();
     Exchanger exchanger =
         in.has("geometry")
-            ? fromGeometry(block, passes)
+            ? fromGeometry(block)
             : fromValues(
                 new ConductanceReader(
                     conductance,
                     byFace,
                     flowPerUnit,
-                    measured ->
-                        new MeasuredReader(measured, coolant, crossflow(passes), airDensity)),
-                block,
-                passes);
+                    measured -> new MeasuredReader(measured, coolant, crossflow(), airDensity)),
+                block);
     in.done();
     return exchanger;
   }
 
-  private Exchanger fromValues(ConductanceReader reader, Block block, Passes passes) {
+  private Exchanger fromValues(ConductanceReader reader, Block block) {
     Conductance conductance = reader.read(block);
     double metal = bySize("mass", "metal-per-volume", block.volume());
     double held = bySize("coolant", "coolant-share", block.volume());
+    Passes passes = passes();
     return new Exchanger(
         conductance, metal * Materials.ALUMINIUM_HEAT_CAPACITY, held, passes, grid(passes));
   }
 
-  private Exchanger fromGeometry(Block block, Passes passes) {
+  private Exchanger fromGeometry(Block block) {
+    Passes passes = passes();
     for (String other : new String[] {"conductance", "metal-per-volume", "coolant-share"}) {
       in.refuse(other, "has no use beside geometry; give one or the other");
     }
@@ -150,7 +149,8 @@ final class ExchangerReader {
     return passes;
   }
 
-  private static PassedCrossflow crossflow(Passes passes) {
+  private PassedCrossflow crossflow() {
+    Passes passes = passes();
     return new PassedCrossflow(passes.count(), passes.arranged() == Passes.Arranged.DEPTH);
   }
 

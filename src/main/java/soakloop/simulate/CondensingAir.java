@@ -60,6 +60,11 @@ final class CondensingAir {
     return warmest;
   }
 
+  /** Returns the share of its distance to saturation that the air closes in a cell, 0 to 1. */
+  double share() {
+    return share;
+  }
+
   /** Starts a strip with air as it came in. */
   void startStrip() {
     humidity = air.humidityRatio();

@@ -144,6 +144,7 @@ final class ExchangerCells {
     }
     wasWet = true;
     air.begin(pressure, flow / grid.strips(), airUnits);
+    jacobian.setVapourShare(air.share());
     for (int s = 0; s < grid.strips(); s++) {
       air.startStrip();
       for (int level = 0; level < grid.depth(); level++) {

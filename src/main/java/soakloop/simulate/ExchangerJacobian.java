@@ -9,6 +9,7 @@ final class ExchangerJacobian {
   private final double cellMetal;
   private final double[] latentSlope;
   private double coolantSide;
+  private double vapourShare;
 
   /**
    * Takes what the cells are made of.
@@ -19,7 +20,7 @@ final class ExchangerJacobian {
    * @param cellHeat its heat capacity, J/K
    * @param cellMetal heat capacity of a cell's wall, J/K
    * @param latentSlope heat of condensing water that each cell's wall loses by its own warming,
-   *     W/K, kept up to date by the cells; that less water reaches the walls behind is left out
+   *     W/K, kept up to date by the cells
    */
   ExchangerJacobian(
       ExchangerGrid grid,
@@ -39,6 +40,11 @@ final class ExchangerJacobian {
   /** Takes the coolant side of a cell's conductance, W/K. */
   void setCoolantSide(double conductance) {
     coolantSide = conductance;
+  }
+
+  /** Takes the share of the distance to saturation that vapour closes in a cell, 0 to 1. */
+  void setVapourShare(double share) {
+    vapourShare = share;
   }
 
   /** Gives the coolant's side; a theta's temperature is taken to change as the theta does. */
@@ -90,13 +96,18 @@ final class ExchangerJacobian {
         int cell = grid.cellAt(level, s);
         int wall = grid.wall(cell);
         entries.add(wall, wall, -(rate + latentSlope[cell]) / cellMetal);
-        double passed = rate * share / cellMetal;
+        double lost = rate * left(grid.depth() - 1 - level) + latentSlope[cell];
+        double passed = rate * share;
+        double vapour = latentSlope[cell] * vapourShare;
         for (int behind = level + 1; behind < grid.depth(); behind++) {
-          entries.add(wallAt(behind, s), wall, passed);
+          int next = grid.cellAt(behind, s);
+          double more = latentSlope[next] > 0 ? vapour : 0;
+          entries.add(grid.wall(next), wall, (passed + more) / cellMetal);
+          lost -= more;
           passed *= 1 - share;
+          vapour -= vapourShare * more;
         }
-        double withWall = rate * left(grid.depth() - 1 - level) + latentSlope[cell];
-        entries.add(ledgerRow, wall, -sign * withWall);
+        entries.add(ledgerRow, wall, -sign * lost);
       }
     }
   }

@@ -6,10 +6,10 @@ import java.util.Arrays;
  * A positive function of flow and temperature, worked out at places of a grid as they are needed
  * and taken from between them afterwards, so that a correlation costs a run little.
  *
- * <p>Cubic (Catmull-Rom) in the logarithms of function and flow and in temperature: value and slope
- * are continuous. Six places to an octave of flow and one each 15 K keep correlations and their
- * passage from laminar to turbulent within 0.1 % ({@code FlowTableTest}). Off the grid the function
- * itself is taken. Not thread-safe.
+ * <p>Cubic (Catmull-Rom) in the logarithm of flow and in temperature: value and slope are
+ * continuous. Six places to an octave of flow and one each 15 K keep correlations and their passage
+ * from laminar to turbulent within 0.1 % ({@code FlowTableTest}). Off the grid the function itself
+ * is taken. Not thread-safe.
  */
 final class FlowTable {
   /** What is tabulated. */
@@ -34,6 +34,9 @@ final class FlowTable {
   private final Law law;
   private final double[] known = new double[FLOWS * TEMPERATURES];
 
+  private double knownFlow = Double.NaN;
+  private double knownPlace;
+
   FlowTable(Law law) {
     this.law = law;
     Arrays.fill(known, Double.NaN);
@@ -41,7 +44,11 @@ final class FlowTable {
 
   /** Returns the value at a flow above zero and a temperature. */
   double at(double flow, double temperature) {
-    double u = (Math.log(flow) - LOWEST) / STEP;
+    if (flow != knownFlow) {
+      knownFlow = flow;
+      knownPlace = (Math.log(flow) - LOWEST) / STEP;
+    }
+    double u = knownPlace;
     double v = (temperature - COLDEST) / DEGREES;
     int i = (int) u;
     int j = (int) v;
@@ -54,7 +61,7 @@ final class FlowTable {
     double here = across(i, j, x);
     double next = across(i, j + 1, x);
     double high = across(i, j + 2, x);
-    return Math.exp(between(low, here, next, high, y));
+    return between(low, here, next, high, y);
   }
 
   private double across(int i, int j, double x) {
@@ -65,7 +72,7 @@ final class FlowTable {
     int at = j * FLOWS + i;
     double value = known[at];
     if (Double.isNaN(value)) {
-      value = Math.log(law.at(Math.exp(LOWEST + i * STEP), COLDEST + j * DEGREES));
+      value = law.at(Math.exp(LOWEST + i * STEP), COLDEST + j * DEGREES);
       known[at] = value;
     }
     return value;

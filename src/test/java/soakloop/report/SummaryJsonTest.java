@@ -53,6 +53,8 @@ class SummaryJsonTest {
             "airMassFlowPeak",
             "heatToCoolant",
             "boostAfterCore",
+            "boostBeforeCore",
+            "coreLoss",
             "logged",
             "error"),
         pull.keySet());

@@ -23,6 +23,9 @@ public final class RandomScenario {
   /** Most of a resistance that air side and wall may take, with room for rounding. */
   private static final double SHARES = 0.98;
 
+  /** Thickness of a heat exchanger that says none, m. */
+  private static final double USUAL_DEPTH = 26e-3;
+
   private static final List<String> NAMES =
       List.of("", "supply-", "front-", "a-b-", "kühl-", "x2-", "heat-", "hose-");
 
@@ -174,20 +177,51 @@ public final class RandomScenario {
   private RandomSection core() {
     RandomSection core = root.below("core");
     boolean sized = draw.chance(0.7);
+    double[] block = {0, 0};
     if (sized) {
-      core.put("size", core.below("size").others());
+      RandomSection size = core.below("size");
+      block[0] = number(size, "width");
+      block[1] = number(size, "thickness");
+      core.put("size", size.others());
+      KeySpec free = core.spec("free-height");
+      if (root.wanted()) {
+        core.put("free-height", values.in(free, block[1] * 1.0001, RandomValue.high(free)));
+      }
     }
-    return exchanger(core, sized, "air-flux");
+    return exchanger(core, sized, "air-flux", block);
   }
 
   private RandomSection heatExchanger() {
     RandomSection exchanger = root.named("*heat-exchanger");
-    exchanger.put("face", exchanger.below("face").others());
-    exchanger.perhaps("thickness");
-    return exchanger(exchanger, true, "air-speed");
+    RandomSection face = exchanger.below("face");
+    double[] block = {number(face, "height"), USUAL_DEPTH};
+    exchanger.put("face", face.others());
+    if (root.wanted()) {
+      block[1] = number(exchanger, "thickness");
+    }
+    return exchanger(exchanger, true, "air-speed", block);
   }
 
-  private RandomSection exchanger(RandomSection in, boolean sized, String byFace) {
+  /** Writes a value and returns it, SI. */
+  private double number(RandomSection in, String key) {
+    KeySpec spec = in.spec(key);
+    double value = values.number(spec, RandomValue.low(spec), RandomValue.high(spec));
+    in.put(key, values.written(spec, value));
+    return value;
+  }
+
+  /** An exchanger; its block's face across the tubes and its thickness, m. */
+  private RandomSection exchanger(RandomSection in, boolean sized, String byFace, double[] block) {
+    for (String section : List.of("passes", "cells")) {
+      if (root.wanted()) {
+        in.put(section, in.below(section).others());
+      }
+    }
+    if (sized && draw.chance(0.3)) {
+      in.perhaps("mass").perhaps("coolant");
+      RandomGeometry geometry = new RandomGeometry(draw, values, in.below("geometry"));
+      return in.put("geometry", geometry.write(block[0], block[1]));
+    }
     for (String[] pair :
         new String[][] {{"mass", "metal-per-volume"}, {"coolant", "coolant-share"}}) {
       if (!sized || draw.chance(0.4)) {
@@ -199,16 +233,13 @@ public final class RandomScenario {
     if (!sized || root.wanted()) {
       in.put("conductance", conductance(in.below("conductance"), sized, byFace));
     }
-    for (String section : List.of("passes", "cells")) {
-      if (root.wanted()) {
-        in.put(section, in.below(section).others());
-      }
-    }
     return in;
   }
 
   private RandomSection conductance(RandomSection in, boolean sized, String byFace) {
-    if (!sized || draw.chance(0.4)) {
+    if (sized && draw.chance(0.2)) {
+      in.put("measured", measured(in.below("measured")));
+    } else if (!sized || draw.chance(0.4)) {
       in.any("value").any(sized && draw.chance(0.5) ? byFace : "air-flow").perhaps("coolant-flow");
     } else if (draw.chance(0.6)) {
       in.any("per-volume").perhaps("coolant-flow");
@@ -228,6 +259,24 @@ public final class RandomScenario {
     }
     return in.others(
         "value", "per-volume", "air-flow", byFace, "coolant-flow", "air-side-share", "wall-share");
+  }
+
+  /** A point that a crossflow exchanger can have: flows near the usual, far from its best. */
+  private RandomSection measured(RandomSection in) {
+    in.put("size", in.below("size").others());
+    in.put("air-flow", values.in(in.spec("air-flow"), 0.1, 1));
+    KeySpec flow = in.spec("coolant-flow");
+    in.put("coolant-flow", values.in(flow, 2e-4, RandomValue.high(flow)));
+    double effectiveness = draw.between(0.02, 0.6);
+    if (draw.chance(0.5)) {
+      return in.put("effectiveness", values.written(in.spec("effectiveness"), effectiveness));
+    }
+    double air = 273 + draw.between(80, 200);
+    double coolant = 273 + draw.between(-20, 60);
+    in.put("air-in", values.written(in.spec("air-in"), air));
+    in.put("coolant-in", values.written(in.spec("coolant-in"), coolant));
+    double out = air - effectiveness * (air - coolant);
+    return in.put("air-out", values.written(in.spec("air-out"), out));
   }
 
   private void loop() {
