@@ -22,6 +22,7 @@ class HouseTest {
       List.of(
           "app",
           "report",
+          "fit",
           "study",
           "scenario",
           "reading",
@@ -39,7 +40,8 @@ class HouseTest {
   private static final Map<String, Set<String>> LIBRARIES =
       Map.ofEntries(
           Map.entry(
-              "org.hipparchus", Set.of("study", "simulate", "charge", "exchange", "quantity")),
+              "org.hipparchus",
+              Set.of("fit", "study", "simulate", "charge", "exchange", "quantity")),
           Map.entry("org.apache.commons.math3", Set.of("study", "reading")),
           Map.entry("org.jfree", Set.of("report")),
           Map.entry("freemarker", Set.of("report")),

@@ -69,10 +69,7 @@ final class LogArguments {
    */
   List<Log> read() throws LogException {
     Map<Signal, LogColumns.Choice> chosen = chosen();
-    OptionalDouble rows =
-        rate.isPresent()
-            ? OptionalDouble.of(positive("--rate", rate.get(), Dimension.FREQUENCY))
-            : OptionalDouble.empty();
+    OptionalDouble rows = rows();
     List<Log> logs = new ArrayList<>();
     List<String> problems = new ArrayList<>();
     for (Path file : files) {
@@ -86,6 +83,17 @@ final class LogArguments {
       throw new LogException(problems);
     }
     return logs;
+  }
+
+  /** Returns what was said of a log's columns. */
+  LogColumns columns() {
+    return new LogColumns(chosen(), rows());
+  }
+
+  private OptionalDouble rows() {
+    return rate.isPresent()
+        ? OptionalDouble.of(positive("--rate", rate.get(), Dimension.FREQUENCY))
+        : OptionalDouble.empty();
   }
 
   private Map<Signal, LogColumns.Choice> chosen() {

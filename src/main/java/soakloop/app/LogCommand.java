@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -25,6 +26,8 @@ import soakloop.reading.LogStudy;
 import soakloop.report.LogSet;
 import soakloop.report.LogSheet;
 import soakloop.report.LogText;
+import soakloop.report.ResultFolder;
+import soakloop.scenario.StarterScenario;
 
 /** {@code log}: look at a log as the logger wrote it. */
 @Command(
@@ -77,13 +80,22 @@ final class LogCommand implements Callable<Integer> {
               + " are too alike to tell.")
   private Optional<String> about = Optional.empty();
 
+  @Option(
+      names = "--scenario",
+      description =
+          "Also write a scenario to begin with, into the results folder: what the log tells is"
+              + " stated, the rest is left to defaults and marked.")
+  private boolean starter;
+
   @Override
   public Integer call() throws Exception {
     check();
     LogOptions options = options();
     List<Log> logs = arguments.read();
     LogSet set = join ? joined(logs, options) : sideBySide(logs, options);
-    List<Path> written = target.of(name()).write(set, Version.number());
+    ResultFolder folder = target.of(name());
+    Map<String, String> starters = starter ? starter(set, folder) : Map.of();
+    List<Path> written = folder.write(set, starters, Version.number());
     PrintWriter out = spec.commandLine().getOut();
     out.print(LogText.of(set));
     out.println();
@@ -91,6 +103,7 @@ final class LogCommand implements Callable<Integer> {
     written.stream()
         .filter(p -> p.toString().endsWith(".csv"))
         .forEach(p -> out.println("Clean log: " + p));
+    starters.keySet().forEach(s -> out.println("Scenario:  " + folder.file(s)));
     out.flush();
     return ExitCode.DONE.code();
   }
@@ -102,6 +115,10 @@ final class LogCommand implements Callable<Integer> {
     }
     if (join && count < 2) {
       throw wrong("--join takes the logs of two loggers");
+    }
+    if (starter && (count > 1 || join)) {
+      throw wrong(
+          "--scenario takes one log; of joined ones, the clean log that --join has written");
     }
     if (about.isPresent() && !join) {
       throw wrong("--about says how --join may lay the logs; it has no use alone");
@@ -143,6 +160,15 @@ final class LogCommand implements Callable<Integer> {
     }
     LogSheet sheet = new LogSheet(whole.name(), LogStudy.of(whole, options), joined);
     return new LogSet(List.of(sheet), units(logs.get(0)), options.limit());
+  }
+
+  private Map<String, String> starter(LogSet set, ResultFolder folder) throws LogException {
+    Path log = arguments.files().get(0);
+    String name = LogLabels.stem(log) + ".yaml";
+    LogReading reading = set.sheets().get(0).reading();
+    String text =
+        StarterScenario.of(reading, arguments.columns(), log, folder.file(name), set.units());
+    return Map.of(name, text);
   }
 
   private String name() {

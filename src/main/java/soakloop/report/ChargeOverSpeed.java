@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
-import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Curve;
 import soakloop.quantity.Dimension;
+import soakloop.reading.Updates;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
 import soakloop.study.Comparison;
@@ -122,18 +122,20 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
   }
 
   private static double[][] logged(ChartKit kit, Comparison beside, PullResult pull) {
-    Log log = beside.log();
-    Optional<Curve> speeds = log.curve(Signal.ENGINE_SPEED);
+    Updates charge = beside.reading().updates(Signal.CHARGE_TEMPERATURE);
+    Optional<Curve> speeds = beside.reading().curve(Signal.ENGINE_SPEED);
     Sweep sweep = new Sweep();
-    for (int i = 0; i < log.size(); i++) {
-      double t = log.time(i) - beside.offset();
-      double value = log.value(Signal.CHARGE_TEMPERATURE, i);
-      if (t > pull.startTime() && t < pull.endTime() && Double.isFinite(value)) {
+    for (int i = 0; i < charge.size(); i++) {
+      double t = charge.time(i) - beside.offset();
+      if (t > pull.startTime() && t < pull.endTime()) {
         double speed =
             speeds.isPresent()
-                ? speeds.get().at(log.time(i))
+                ? speeds.get().at(charge.time(i))
                 : kit.trace().at(Channel.ENGINE_SPEED, t);
-        sweep.add(t, kit.shown(speed, Dimension.ROTATION), kit.shown(value, Dimension.TEMPERATURE));
+        sweep.add(
+            t,
+            kit.shown(speed, Dimension.ROTATION),
+            kit.shown(charge.value(i), Dimension.TEMPERATURE));
       }
     }
     return sweep.rising();

@@ -3,10 +3,10 @@ package soakloop.report;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
+import soakloop.reading.Updates;
 import soakloop.session.Drive;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
@@ -69,19 +69,16 @@ record ChartKit(Outcome outcome, Display display) {
         .toList();
   }
 
-  /** Returns logged points over the session's time; none if the log lacks the signal. */
+  /** Returns measured points over the session's time; none if the log lacks the signal. */
   double[][] logged(Signal signal, ChartStyle style) {
     Optional<Comparison> beside = outcome.comparison();
-    if (beside.isEmpty() || !beside.get().log().has(signal)) {
+    if (beside.isEmpty()) {
       return new double[2][0];
     }
-    Log log = beside.get().log();
-    double[] x = new double[log.size()];
-    double[] y = new double[log.size()];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = time().of(log.time(i) - beside.get().offset());
-      y[i] = shown(log.value(signal, i), signal.dimension());
-    }
+    Updates measured = beside.get().reading().updates(signal);
+    double offset = beside.get().offset();
+    double[] x = Arrays.stream(measured.times()).map(t -> time().of(t - offset)).toArray();
+    double[] y = shown(measured.values(), signal.dimension());
     return thinned(x, y, style);
   }
 

@@ -78,9 +78,9 @@ record CoolantOverTime(Outcome outcome, Display display) implements Chart {
         .comparison()
         .filter(
             c ->
-                c.log().has(Signal.CORE_COOLANT_IN)
-                    || c.log().has(Signal.CORE_COOLANT_OUT)
-                    || c.log().has(Signal.RESERVOIR))
+                c.reading().log().has(Signal.CORE_COOLANT_IN)
+                    || c.reading().log().has(Signal.CORE_COOLANT_OUT)
+                    || c.reading().log().has(Signal.RESERVOIR))
         .isPresent();
   }
 

@@ -2,13 +2,14 @@ package soakloop.report;
 
 import java.awt.Color;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
-import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
+import soakloop.reading.Updates;
 import soakloop.study.Comparison;
 import soakloop.study.KeyRange;
 import soakloop.study.Outcome;
@@ -103,19 +104,16 @@ record LastPullCourses(Variation variation, VaryWords words) implements Chart {
   /** Returns the logged readings within the last pull, in shown units. */
   private double[][] logged() {
     Optional<Comparison> beside = variation.own().flatMap(Outcome::comparison);
-    if (beside.isEmpty() || !beside.get().log().has(Signal.CHARGE_TEMPERATURE)) {
+    if (beside.isEmpty()) {
       return new double[2][0];
     }
     List<PullResult> pulls = variation.own().orElseThrow().pulls();
     PullResult pull = pulls.get(pulls.size() - 1);
-    Log log = beside.get().log();
+    Updates measured = beside.get().reading().updates(Signal.CHARGE_TEMPERATURE);
     Unit unit = words.display().units().unit(Dimension.TEMPERATURE);
-    double[] x = new double[log.size()];
-    double[] y = new double[log.size()];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = log.time(i) - beside.get().offset() - pull.startTime();
-      y[i] = unit.fromSi(log.value(Signal.CHARGE_TEMPERATURE, i));
-    }
+    double zero = beside.get().offset() + pull.startTime();
+    double[] x = Arrays.stream(measured.times()).map(t -> t - zero).toArray();
+    double[] y = Arrays.stream(measured.values()).map(unit::fromSi).toArray();
     return Thinning.points(x, y, 0, pull.endTime() - pull.startTime(), 200);
   }
 }

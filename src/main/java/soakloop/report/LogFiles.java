@@ -14,9 +14,10 @@ import soakloop.log.Signal;
  * The files that a look at logs gives.
  *
  * @param set the logs
+ * @param starters texts of scenarios to begin with, by file name
  * @param version of the program
  */
-record LogFiles(LogSet set, String version) implements ResultFiles {
+record LogFiles(LogSet set, Map<String, String> starters, String version) implements ResultFiles {
   private static final String PAGE = "log.html";
   private static final String JSON = "log.json";
 
@@ -62,6 +63,7 @@ record LogFiles(LogSet set, String version) implements ResultFiles {
       texts.put(csv(i), () -> LogCsv.of(sheet));
     }
     texts.put(JSON, () -> LogJson.of(set, version));
+    starters.forEach((name, text) -> texts.put(name, () -> text));
     return texts;
   }
 
@@ -84,6 +86,8 @@ record LogFiles(LogSet set, String version) implements ResultFiles {
     List<String> names = new ArrayList<>(List.of(PAGE, JSON));
     IntStream.rangeClosed(0, LogSet.MOST).forEach(i -> names.add(clean(i)));
     Arrays.stream(LogOverSpeed.Shown.values()).forEach(s -> names.add(picture(s.file())));
+    // A starter that this look does not write is not swept away: it may be in use by now.
+    names.addAll(starters.keySet());
     names.add(picture(LogPullByPull.NAME));
     names.add(picture(LogFromStart.NAME));
     IntStream.range(0, LogSet.MOST).forEach(i -> names.add(picture(LogOverTime.fileName(i))));

@@ -141,13 +141,25 @@ public final class ResultFolder {
    * Writes {@code log.html}, {@code log.json}, a clean CSV of each log and the charts as PNG.
    *
    * @param set the logs
+   * @param starters texts of scenarios to begin with, by file name of letters, digits, dots and
+   *     dashes
    * @param version of the program
    * @return the files written, the page first
    * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
    *     there before is then as it was
    */
-  public List<Path> write(LogSet set, String version) throws ResultException {
-    return write(new LogFiles(set, version));
+  public List<Path> write(LogSet set, Map<String, String> starters, String version)
+      throws ResultException {
+    return write(new LogFiles(set, starters, version));
+  }
+
+  /**
+   * Returns where a file of a name is, or would be.
+   *
+   * @param name the file's
+   */
+  public Path file(String name) {
+    return folder.resolve(name);
   }
 
   /**

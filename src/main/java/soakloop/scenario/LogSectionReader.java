@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import soakloop.log.Log;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
 import soakloop.log.Signal;
@@ -34,8 +33,7 @@ final class LogSectionReader {
       return Optional.empty();
     }
     try {
-      Log log = source.log(file.get(), columns);
-      return Optional.of(new Scenario.Logged(log, startsAt));
+      return Optional.of(new Scenario.Logged(source.log(file.get(), columns), startsAt));
     } catch (LogException e) {
       for (String problem : e.problems()) {
         in.problem("file", problem);

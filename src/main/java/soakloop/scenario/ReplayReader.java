@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Curve;
+import soakloop.reading.LogReading;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
 import soakloop.session.Phase;
@@ -17,12 +18,21 @@ final class ReplayReader {
 
   private final In in;
   private final Optional<Scenario.Logged> logged;
+  private final Curve fullLoad;
   private final Cooling cooling;
   private int pulls;
 
-  ReplayReader(In in, Optional<Scenario.Logged> logged, Cooling cooling, int pullsBefore) {
+  /**
+   * Reads a replay.
+   *
+   * @param fullLoad gauge pressure over engine speed, Pa over rev/s, that stands in where the
+   *     logged boost is cut off
+   */
+  ReplayReader(
+      In in, Optional<Scenario.Logged> logged, Curve fullLoad, Cooling cooling, int pullsBefore) {
     this.in = in;
     this.logged = logged;
+    this.fullLoad = fullLoad;
     this.cooling = cooling;
     this.pulls = pullsBefore;
   }
@@ -38,8 +48,9 @@ final class ReplayReader {
       stretches.forEach(ReplayReader::skip);
       return List.of();
     }
-    Log log = logged.get().log();
-    Optional<Curve> speed = log.curve(Signal.ENGINE_SPEED);
+    LogReading reading = logged.get().reading();
+    Log log = reading.log();
+    Optional<Curve> speed = reading.curve(Signal.ENGINE_SPEED);
     if (speed.isEmpty()) {
       in.problem("", "needs the engine speed, and the log " + log.name() + " has no column for it");
       stretches.forEach(ReplayReader::skip);
@@ -76,14 +87,15 @@ final class ReplayReader {
         continue;
       }
       if (pullFrom > at) {
-        phases.add(phase("replay", Phase.Kind.REPLAY, at, pullFrom, log, speed.get()));
+        phases.add(phase("replay", Phase.Kind.REPLAY, at, pullFrom, reading, speed.get()));
       }
-      Phase pull = phase("pull " + ++pulls, Phase.Kind.PULL, pullFrom, pullTo, log, speed.get());
+      Phase pull =
+          phase("pull " + ++pulls, Phase.Kind.PULL, pullFrom, pullTo, reading, speed.get());
       phases.add(countedTo.isPresent() ? counted(pull, stretch, countedTo.getAsDouble()) : pull);
       at = pullTo;
     }
     if (at < end) {
-      phases.add(phase("replay", Phase.Kind.REPLAY, at, end, log, speed.get()));
+      phases.add(phase("replay", Phase.Kind.REPLAY, at, end, reading, speed.get()));
     }
     return phases;
   }
@@ -123,12 +135,30 @@ final class ReplayReader {
     return pull;
   }
 
-  private Phase phase(String name, Phase.Kind kind, double from, double to, Log log, Curve speed) {
+  /** Where logged boost is cut off, the stated boost stands in if it is more. */
+  private Curve uncut(Curve boost, OptionalDouble ceiling, Curve speed) {
+    if (ceiling.isEmpty()) {
+      return boost;
+    }
+    double[] time = new double[boost.size()];
+    double[] value = new double[boost.size()];
+    for (int i = 0; i < time.length; i++) {
+      time[i] = boost.place(i);
+      value[i] = boost.value(i);
+      if (value[i] >= ceiling.getAsDouble()) {
+        value[i] = Math.max(value[i], fullLoad.at(speed.at(time[i])));
+      }
+    }
+    return Curve.of(time, value);
+  }
+
+  private Phase phase(
+      String name, Phase.Kind kind, double from, double to, LogReading log, Curve speed) {
     Drive drive =
         new Drive.Replay(
             from,
             speed,
-            log.curve(Signal.BOOST),
+            log.curve(Signal.BOOST).map(boost -> uncut(boost, log.boostCeiling(), speed)),
             log.curve(Signal.ROAD_SPEED),
             log.curve(Signal.INLET_AIR),
             log.curve(Signal.ENGINE_COOLANT));

@@ -9,6 +9,7 @@ import soakloop.charge.EnginePower;
 import soakloop.charge.SparkTable;
 import soakloop.log.Log;
 import soakloop.quantity.UnitSystem;
+import soakloop.reading.LogReading;
 import soakloop.rig.Day;
 import soakloop.rig.Rig;
 import soakloop.session.Session;
@@ -69,10 +70,15 @@ public record Scenario(
   /**
    * A log with its place in time.
    *
-   * @param log the log
+   * @param reading the log and what it shows
    * @param startsAt log time at the session's time zero, s
    */
-  public record Logged(Log log, double startsAt) {}
+  public record Logged(LogReading reading, double startsAt) {
+    /** Returns the log row by row, as its file has it. */
+    public Log log() {
+      return reading.log();
+    }
+  }
 
   /** Copies the lists. */
   public Scenario {

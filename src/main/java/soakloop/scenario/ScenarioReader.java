@@ -92,7 +92,7 @@ public final class ScenarioReader {
     Start start = start(root);
     Rig rig = new RigReader(root, day).read();
     Scenario.Output output = OutputReader.read(root);
-    List<Phase> phases = new SessionReader(root, rig.engine(), day, logged).read();
+    List<Phase> phases = new SessionReader(root, rig, day, logged).read();
     if (phases.isEmpty()) {
       return Optional.empty();
     }
@@ -127,7 +127,7 @@ public final class ScenarioReader {
               "starts-at",
               "must agree with the replay, which makes it " + Wanted.seconds(startsAt));
         }
-        return new Scenario.Logged(logged.log(), startsAt);
+        return new Scenario.Logged(logged.reading(), startsAt);
       }
       time += phase.duration();
     }

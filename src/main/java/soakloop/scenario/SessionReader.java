@@ -8,7 +8,7 @@ import soakloop.quantity.Curve;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
 import soakloop.rig.Day;
-import soakloop.rig.Engine;
+import soakloop.rig.Rig;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
 import soakloop.session.Phase;
@@ -23,7 +23,7 @@ final class SessionReader {
       List.of("settle", "idle", "pull", "wait", "cruise", "replay");
 
   private final In root;
-  private final Engine engine;
+  private final Rig rig;
   private final Day day;
   private final Optional<Scenario.Logged> logged;
   private final List<Phase> phases = new ArrayList<>();
@@ -32,9 +32,9 @@ final class SessionReader {
   private int stepsRead;
   private boolean tooLong;
 
-  SessionReader(In root, Engine engine, Day day, Optional<Scenario.Logged> logged) {
+  SessionReader(In root, Rig rig, Day day, Optional<Scenario.Logged> logged) {
     this.root = root;
-    this.engine = engine;
+    this.rig = rig;
     this.day = day;
     this.logged = logged;
   }
@@ -139,7 +139,7 @@ final class SessionReader {
   }
 
   private Drive idle() {
-    return new Drive.Idle(engine.idleSpeed());
+    return new Drive.Idle(rig.engine().idleSpeed());
   }
 
   private void settle(In in) {
@@ -259,7 +259,7 @@ final class SessionReader {
   }
 
   private void replay(In in) {
-    new ReplayReader(in, logged, cooling(in), pulls).read().forEach(phases::add);
+    new ReplayReader(in, logged, rig.boost(), cooling(in), pulls).read().forEach(phases::add);
     pulls = (int) phases.stream().filter(p -> p.kind() == Phase.Kind.PULL).count();
     in.done();
   }

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import soakloop.log.Log;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
 import soakloop.log.LogReader;
+import soakloop.reading.LogOptions;
+import soakloop.reading.LogReading;
+import soakloop.reading.LogStudy;
 
 /**
  * What a scenario was read from. Immutable; changed scenarios come from {@link #with}. Logs and
@@ -22,7 +24,8 @@ public final class Source {
   private final Node.Section root;
   private final List<Problem> problems;
   private final Context.Quantities quantities;
-  private final Map<LogKey, Log> logs;
+  private final Map<LogKey, LogReading> logs;
+  private final Optional<LogReading> known;
 
   private record LogKey(Path file, LogColumns columns) {}
 
@@ -33,7 +36,8 @@ public final class Source {
       Node.Section root,
       List<Problem> problems,
       Context.Quantities quantities,
-      Map<LogKey, Log> logs) {
+      Map<LogKey, LogReading> logs,
+      Optional<LogReading> known) {
     this.name = name;
     this.file = file;
     this.folder = folder;
@@ -41,6 +45,7 @@ public final class Source {
     this.problems = problems;
     this.quantities = quantities;
     this.logs = logs;
+    this.known = known;
   }
 
   static Source of(String name, String file, Path folder, YamlText.Sections text) {
@@ -51,7 +56,21 @@ public final class Source {
         text.root(),
         text.problems(),
         new Context.Quantities(),
-        new ConcurrentHashMap<>());
+        new ConcurrentHashMap<>(),
+        Optional.empty());
+  }
+
+  /** Makes a source whose log is known already, whatever it calls it. */
+  static Source beside(LogReading reading, String name, Path folder, YamlText.Sections text) {
+    return new Source(
+        name,
+        name,
+        folder,
+        text.root(),
+        text.problems(),
+        new Context.Quantities(),
+        new ConcurrentHashMap<>(),
+        Optional.of(reading));
   }
 
   /** Returns the scenario's short name. */
@@ -77,15 +96,19 @@ public final class Source {
     return quantities;
   }
 
-  Log log(String relative, LogColumns columns) throws LogException {
+  /** Returns a log and what it shows. */
+  LogReading log(String relative, LogColumns columns) throws LogException {
+    if (known.isPresent()) {
+      return known.get();
+    }
     Path path = folder.resolve(relative);
     LogKey key = new LogKey(path, columns);
-    Log known = logs.get(key);
-    if (known == null) {
-      known = LogReader.read(path, columns);
-      logs.put(key, known);
+    LogReading read = logs.get(key);
+    if (read == null) {
+      read = LogStudy.of(LogReader.read(path, columns), LogOptions.DEFAULTS);
+      logs.put(key, read);
     }
-    return known;
+    return read;
   }
 
   /**
@@ -103,7 +126,7 @@ public final class Source {
             : new Node.Scalar(value, Mark.NONE);
     String[] parts = key.split("\\.", -1);
     Node.Section changed = set(root, key, parts, 0, node);
-    return new Source(name, file, folder, changed, problems, quantities, logs);
+    return new Source(name, file, folder, changed, problems, quantities, logs, known);
   }
 
   private Node.Section set(Node.Section section, String key, String[] parts, int i, Node value)

@@ -36,6 +36,8 @@ public record Warning(Kind kind, String message, Optional<OutsideRange> outside)
     /** A log that does not reach as far as the session. */
     LOG_SHORT,
     /** A log without a signal that the comparison or replay would use. */
-    LOG_INCOMPLETE
+    LOG_INCOMPLETE,
+    /** A log whose pulls do not lie where the session's do. */
+    PULLS_APART
   }
 }

@@ -5,20 +5,20 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import soakloop.log.Log;
 import soakloop.log.Signal;
+import soakloop.reading.LogReading;
 
 /**
  * A logged run laid over a simulated one.
  *
- * @param log the log
+ * @param reading the log and what it shows
  * @param offset log time at the session's time zero, s
  * @param charge the charge sensor over all that the log covers, if it is logged
  * @param whole for each compared signal, the misfit over the whole run
- * @param residuals for each compared signal, modelled less logged at each compared row
+ * @param residuals for each compared signal, modelled less logged at each true update
  */
 public record Comparison(
-    Log log,
+    LogReading reading,
     double offset,
     Optional<WholeRun> charge,
     Map<Signal, Misfit> whole,

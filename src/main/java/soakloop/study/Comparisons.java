@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import soakloop.log.Log;
 import soakloop.log.Signal;
+import soakloop.reading.Updates;
 import soakloop.scenario.Scenario;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
@@ -31,9 +31,10 @@ public final class Comparisons {
   private Comparisons() {}
 
   /**
-   * Lays a log over a trace. Each signal is compared at the log's own rows, from the session's time
-   * zero (what settles before it is not part of the run) to the trace's end; the trace is taken
-   * straight between its samples. A signal without a value there, logged or modelled, is left out.
+   * Lays a log over a trace. Each signal is compared where it was really measured, held rows left
+   * out, from the session's time zero (what settles before it is not part of the run) to the
+   * trace's end; the trace is taken straight between its samples. A signal without a value there,
+   * logged or modelled, is left out.
    *
    * @param trace the simulated run
    * @param logged the log with its place in time
@@ -56,29 +57,28 @@ public final class Comparisons {
       }
     }
     return new Comparison(
-        logged.log(), logged.startsAt(), WholeRun.of(trace, logged, limit), whole, residuals);
+        logged.reading(), logged.startsAt(), WholeRun.of(trace, logged, limit), whole, residuals);
   }
 
-  /** Residuals of one signal at the log's rows from one session time to another, both counted. */
+  /** Residuals of one signal at its true updates from one session time to another, both counted. */
   static List<Comparison.Residual> residuals(
       Trace trace, Scenario.Logged logged, Signal signal, double from, double to) {
     Optional<Channel> channel = signal.channel();
     if (channel.isEmpty() || trace.size() == 0) {
       return List.of();
     }
-    Log log = logged.log();
+    Updates measured = logged.reading().usable(signal);
     double first = Math.max(from, trace.time(0));
     double last = Math.min(to, trace.time(trace.size() - 1));
     List<Comparison.Residual> residuals = new ArrayList<>();
-    for (int row = 0; row < log.size(); row++) {
-      double time = log.time(row) - logged.startsAt();
+    for (int i = 0; i < measured.size(); i++) {
+      double time = measured.time(i) - logged.startsAt();
       if (!(time >= first && time <= last)) {
         continue;
       }
-      double measured = log.value(signal, row);
       double modelled = trace.at(channel.get(), time);
-      if (!Double.isNaN(measured) && !Double.isNaN(modelled)) {
-        residuals.add(new Comparison.Residual(time, measured, modelled));
+      if (!Double.isNaN(modelled)) {
+        residuals.add(new Comparison.Residual(time, measured.value(i), modelled));
       }
     }
     return List.copyOf(residuals);

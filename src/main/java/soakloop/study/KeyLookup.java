@@ -11,7 +11,7 @@ import soakloop.scenario.Scenario;
 import soakloop.scenario.Stated;
 
 /** Finds what the key table and a scenario say of a key that a person wrote. */
-final class KeyLookup {
+public final class KeyLookup {
   private KeyLookup() {}
 
   /**
@@ -20,7 +20,7 @@ final class KeyLookup {
    *
    * @param key dotted path such as {@code session.2.wait.for}
    */
-  static Optional<KeySpec> spec(String key) {
+  public static Optional<KeySpec> spec(String key) {
     List<String> parts =
         Arrays.stream(key.split("\\.", -1)).filter(p -> !p.matches("\\d+")).toList();
     String first = parts.isEmpty() ? "" : parts.get(0);

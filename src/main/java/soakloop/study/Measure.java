@@ -50,7 +50,7 @@ public enum Measure {
       return outcome
           .scenario()
           .logged()
-          .flatMap(l -> Polyline.of(l.log(), Signal.CORE_COOLANT_IN, l.startsAt()))
+          .flatMap(l -> Polyline.of(l, Signal.CORE_COOLANT_IN))
           .filter(line -> line.startTime() <= start && line.endTime() >= start)
           .map(line -> OptionalDouble.of(line.between(start, start).first()))
           .orElse(OptionalDouble.empty());

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import soakloop.log.Log;
 import soakloop.log.Signal;
-import soakloop.quantity.Curve;
+import soakloop.reading.Updates;
+import soakloop.scenario.Scenario;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
 
@@ -28,19 +28,11 @@ final class Polyline {
     return new Polyline(trace.times(), trace.values(channel));
   }
 
-  /** A signal of a log in session time, over the rows that have it; empty if none has. */
-  static Optional<Polyline> of(Log log, Signal signal, double startsAt) {
-    return log.curve(signal).map(curve -> of(curve, startsAt));
-  }
-
-  private static Polyline of(Curve curve, double startsAt) {
-    double[] time = new double[curve.size()];
-    double[] value = new double[curve.size()];
-    for (int i = 0; i < time.length; i++) {
-      time[i] = curve.place(i) - startsAt;
-      value[i] = curve.value(i);
-    }
-    return new Polyline(time, value);
+  /** A signal of a log in session time, through its true updates; empty if it has none. */
+  static Optional<Polyline> of(Scenario.Logged logged, Signal signal) {
+    Updates updates = logged.reading().usable(signal);
+    double[] time = Arrays.stream(updates.times()).map(t -> t - logged.startsAt()).toArray();
+    return updates.isEmpty() ? Optional.empty() : Optional.of(new Polyline(time, updates.values()));
   }
 
   double startTime() {

@@ -32,13 +32,13 @@ public final class PullResults {
   }
 
   /**
-   * Reads all pulls. Values are straight between the trace's samples; so are the log's between the
-   * rows that have the signal.
+   * Reads all pulls. Values are straight between the trace's samples; so are the log's between its
+   * true updates of the signal.
    *
    * <p>A logged pull has its own counted point, where the logged engine speed first rises to the
    * one that the simulated pull is counted at; if it does not, or is not logged, it is counted at
    * the same time. A log stands beside a pull only if it has charge temperatures from the pull's
-   * start to its end, one row more or less, and at least two in between.
+   * start to its end, one update more or less, and at least two in between.
    *
    * @param trace the simulated run
    * @param limit charge temperature that must not be passed, K
@@ -136,13 +136,12 @@ public final class PullResults {
   private Optional<PullResult.Logged> beside(
       Scenario.Logged logged, Window window, double countedTo) {
     Optional<Polyline> charge =
-        Polyline.of(logged.log(), Signal.CHARGE_TEMPERATURE, logged.startsAt())
-            .filter(line -> covers(line, window));
+        Polyline.of(logged, Signal.CHARGE_TEMPERATURE).filter(line -> covers(line, window));
     if (charge.isEmpty()) {
       return Optional.empty();
     }
     double counted =
-        Polyline.of(logged.log(), Signal.ENGINE_SPEED, logged.startsAt())
+        Polyline.of(logged, Signal.ENGINE_SPEED)
             .map(speed -> speed.between(window.start(), window.end()).risesTo(countedTo))
             .orElse(OptionalDouble.empty())
             .orElse(window.counted());
@@ -171,7 +170,7 @@ public final class PullResults {
   }
 
   private static OptionalDouble coreInletPeak(Scenario.Logged logged, Window window) {
-    return Polyline.of(logged.log(), Signal.CORE_COOLANT_IN, logged.startsAt())
+    return Polyline.of(logged, Signal.CORE_COOLANT_IN)
         .filter(line -> line.points(window.start(), window.next()) > 0)
         .map(
             line ->

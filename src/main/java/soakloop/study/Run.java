@@ -50,8 +50,12 @@ public final class Run {
     return new Outcome(scenario, trace, pulls, comparison, Warnings.of(scenario, trace));
   }
 
-  /** Returns the signals that the log gave to the model, so that comparing them means nothing. */
-  private static Set<Signal> replayed(Scenario scenario) {
+  /**
+   * Returns the signals that the log gave to the model, so that comparing them means nothing.
+   *
+   * @param scenario which may replay its log
+   */
+  public static Set<Signal> replayed(Scenario scenario) {
     Set<Signal> inputs = EnumSet.noneOf(Signal.class);
     for (Phase phase : scenario.session().phases()) {
       if (phase.drive() instanceof Drive.Replay replay) {

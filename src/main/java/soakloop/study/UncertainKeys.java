@@ -13,7 +13,7 @@ import soakloop.scenario.Scenario;
 import soakloop.scenario.Stated;
 
 /** Finds the keys of a scenario that carry a spread. */
-final class UncertainKeys {
+public final class UncertainKeys {
   /** A point of a curve: its number, and that the second of the pair is meant. */
   private static final Pattern POINT = Pattern.compile("(.+)\\.\\d+\\.2");
 
@@ -24,7 +24,7 @@ final class UncertainKeys {
    *
    * @param scenario which
    */
-  static List<UncertainKey> of(Scenario scenario) {
+  public static List<UncertainKey> of(Scenario scenario) {
     Map<String, List<Stated>> groups = new LinkedHashMap<>();
     for (Stated stated : scenario.values()) {
       if (stated.estimate().spread() > 0) {

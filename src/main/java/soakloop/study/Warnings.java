@@ -27,6 +27,7 @@ final class Warnings {
     warnings.addAll(EfficiencyWarnings.of(scenario, trace));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
+    scenario.logged().flatMap(l -> PullsApart.of(l, trace)).ifPresent(warnings::add);
     return warnings;
   }
 

@@ -33,8 +33,7 @@ public record WholeRun(Course modelled, Course logged) {
    * @return empty if the log has no charge temperature there
    */
   static Optional<WholeRun> of(Trace trace, Scenario.Logged logged, OptionalDouble limit) {
-    Optional<Polyline> line =
-        Polyline.of(logged.log(), Signal.CHARGE_TEMPERATURE, logged.startsAt());
+    Optional<Polyline> line = Polyline.of(logged, Signal.CHARGE_TEMPERATURE);
     if (line.isEmpty()) {
       return Optional.empty();
     }

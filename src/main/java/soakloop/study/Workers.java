@@ -9,23 +9,29 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /** Does many tasks on a few threads. */
-final class Workers {
+public final class Workers {
   private Workers() {}
 
   /** Takes a result. */
-  interface Taker<T> {
+  public interface Taker<T> {
+    /**
+     * Takes one, on the calling thread.
+     *
+     * @param result of a task
+     */
     void take(T result);
   }
 
   /**
    * Does all tasks and takes their results, on the calling thread, in the tasks' order.
    *
+   * @param <T> kind of result
    * @param threads how many, at least one
    * @param tasks none of which throws unless it has a fault
    * @param taker of the results
    * @throws InterruptedException if it is broken off
    */
-  static <T> void run(int threads, List<Callable<T>> tasks, Taker<T> taker)
+  public static <T> void run(int threads, List<Callable<T>> tasks, Taker<T> taker)
       throws InterruptedException {
     ExecutorService pool =
         Executors.newFixedThreadPool(

@@ -80,6 +80,24 @@ class LogCommandTest {
   }
 
   @Test
+  void theScenarioItWritesRunsAndIsNotSweptAway() throws IOException {
+    Result look = log(file("before <1>.csv"), "--scenario");
+    assertEquals(0, look.code(), look.err());
+    Path scenario = results.resolve("before-1.yaml");
+    assertTrue(look.out().contains("Scenario:  " + scenario), look.out());
+    StringWriter out = new StringWriter();
+    CommandLine line = Main.commandLine();
+    line.setOut(new PrintWriter(out, true));
+    assertEquals(0, line.execute("run", scenario.toString(), "-o", folder.resolve("r").toString()));
+    assertTrue(out.toString().contains("Logged end"), out.toString());
+    assertEquals(0, log(file("before <1>.csv")).code());
+    assertTrue(Files.exists(scenario));
+    Files.writeString(scenario, Files.readString(scenario) + "# mine\n");
+    assertEquals(2, log(file("before <1>.csv"), "--scenario").code());
+    assertTrue(Files.readString(scenario).endsWith("# mine\n"));
+  }
+
+  @Test
   void layingTwoOverEachOtherNamesBothAndEscapes() throws IOException {
     Result result = log(file("before <1>.csv"), file("after.csv"), "--units", "metric");
     assertEquals(0, result.code(), result.err());
@@ -164,6 +182,7 @@ class LogCommandTest {
         "--unit boost=psi|--unit boost needs --column boost=NAME beside it",
         "--column boost=Boost --unit boost=feet|found `feet`; allowed:",
         "--join|--join takes the logs of two loggers",
+        "--scenario --join|--join takes the logs of two loggers",
         "--about 3s|has no use alone",
         "--rate fast|--rate fast",
       })

@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
 import soakloop.log.Log;
 import soakloop.quantity.Curve;
 import soakloop.quantity.UnitSystem;
+import soakloop.reading.LogOptions;
+import soakloop.reading.LogStudy;
 import soakloop.rig.Day;
 import soakloop.scenario.Assumed;
 import soakloop.scenario.Scenario;
@@ -90,7 +92,7 @@ record SampleOutcome(
             session,
             new Scenario.Limits(kelvin(limit)),
             Scenario.Output.NONE,
-            log.map(l -> new Scenario.Logged(l, 0)),
+            log.map(l -> new Scenario.Logged(LogStudy.of(l, LogOptions.DEFAULTS), 0)),
             List.of(),
             assumed(),
             source());

@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import soakloop.log.Log;
 import soakloop.log.Signal;
+import soakloop.reading.LogOptions;
+import soakloop.reading.LogStudy;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
 import soakloop.study.Comparison;
@@ -64,7 +66,8 @@ final class SampleReadings {
       residuals.put(signal, all);
       whole.put(signal, misfit(all));
     }
-    return new Comparison(log, 0, Optional.empty(), whole, residuals);
+    return new Comparison(
+        LogStudy.of(log, LogOptions.DEFAULTS), 0, Optional.empty(), whole, residuals);
   }
 
   private static PullResult.Logged logged(

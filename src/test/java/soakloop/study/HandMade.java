@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Curve;
+import soakloop.reading.LogOptions;
+import soakloop.reading.LogStudy;
 import soakloop.scenario.Scenario;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
@@ -73,7 +75,9 @@ final class HandMade {
       double startsAt, double[] sessionTime, Map<Signal, double[]> values) {
     double[] logTime = Arrays.stream(sessionTime).map(t -> t + startsAt).toArray();
     return new Scenario.Logged(
-        new Log("invented.csv", logTime, values, List.of(), List.of()), startsAt);
+        LogStudy.of(
+            new Log("invented.csv", logTime, values, List.of(), List.of()), LogOptions.DEFAULTS),
+        startsAt);
   }
 
   static double[] row(double... values) {

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 import soakloop.log.LogColumns;
 import soakloop.log.LogReader;
 import soakloop.log.Signal;
+import soakloop.reading.LogOptions;
+import soakloop.reading.LogStudy;
 import soakloop.scenario.Scenario;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
@@ -243,7 +245,9 @@ class PullResultsTest {
         120000;116.33;6700
         150000;89.33;900
         """);
-    Scenario.Logged logged = new Scenario.Logged(LogReader.read(file, LogColumns.NONE), 100);
+    Scenario.Logged logged =
+        new Scenario.Logged(
+            LogStudy.of(LogReader.read(file, LogColumns.NONE), LogOptions.DEFAULTS), 100);
     PullResult.Logged first = results(logged).get(0).logged().orElseThrow();
     // 80.33 degF is 300 K; 36 and 9 degF above it are 20 and 5 K.
     assertEquals(19.5, first.countedAt(), EXACT);

@@ -1,0 +1,46 @@
+package soakloop.fit;
+
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import soakloop.log.Signal;
+
+/**
+ * What logs say of keys.
+ *
+ * @param model what was fitted
+ * @param place likeliest place of each key, in standard deviations of what was believed before
+ * @param covariance of the places about it
+ * @param errors the model's own error of each signal
+ * @param foretold what all points should read at the likeliest place
+ * @param slopes what they change by there, a row for each point
+ * @param misfit sum of squares of the independent residuals
+ * @param rivals places at which other searches ended that are nearly as likely but apart
+ * @param settled whether the search ended because nothing got better
+ */
+record Fitted(
+    FitModel model,
+    RealVector place,
+    RealMatrix covariance,
+    Map<Signal, CorrelatedError> errors,
+    RealVector foretold,
+    RealMatrix slopes,
+    double misfit,
+    List<RealVector> rivals,
+    boolean settled) {
+  Fitted {
+    errors = Map.copyOf(errors);
+    rivals = List.copyOf(rivals);
+  }
+
+  /** Returns a key's standard deviation in those of what was believed before: 1 is no news. */
+  double deviation(int key) {
+    return Math.sqrt(covariance.getEntry(key, key));
+  }
+
+  /** Returns how many keys the logs decide, each as far as they do [-]. */
+  double effectiveKeys() {
+    return place.getDimension() - covariance.getTrace();
+  }
+}

@@ -1,0 +1,124 @@
+package soakloop.fit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.random.SobolSequenceGenerator;
+import soakloop.log.Signal;
+
+/**
+ * Finds the likeliest place of keys, and how well they are then known.
+ *
+ * <p>Searches begin at what was believed before and at some places of a Sobol sequence about it.
+ * Then the model's own error is estimated from what is left ({@link Evidence}) and the search goes
+ * on from the best place, until both agree.
+ */
+final class Fitter {
+  /** Searches beside the first. */
+  private static final int STARTS = 3;
+
+  /** How far from what was believed before searches begin, in standard deviations. */
+  private static final double REACH = 1.5;
+
+  /** Times that errors and places are found anew. */
+  private static final int ROUNDS = 3;
+
+  private static final LeastSquares.Patience COARSE = new LeastSquares.Patience(1e-3, 1e-3, 12);
+  private static final LeastSquares.Patience FINE = new LeastSquares.Patience(1e-5, 1e-5, 25);
+
+  /** Difference of -2 ln likelihood within which another place is nearly as likely. */
+  private static final double NEARLY = 4;
+
+  private Fitter() {}
+
+  /**
+   * Fits.
+   *
+   * @param model what moves and what it is held against
+   * @param from where to begin; zeros are what was believed before
+   * @param starts whether to search from other places too
+   */
+  static Fitted fit(FitModel model, double[] from, boolean starts) {
+    Map<Signal, CorrelatedError> errors = Evidence.usual(model.cases());
+    FitProblem problem = new FitProblem(model, errors);
+    List<LeastSquares.Solution> found = new ArrayList<>();
+    found.add(LeastSquares.search(problem, from, COARSE));
+    if (starts) {
+      for (double[] start : around(from)) {
+        found.add(LeastSquares.search(problem, start, COARSE));
+      }
+    }
+    found.sort(Comparator.comparingDouble(LeastSquares.Solution::cost));
+    double[] place = found.get(0).point().toArray();
+    LeastSquares.Solution best = found.get(0);
+    for (int round = 0; round < ROUNDS; round++) {
+      double[] foretold = model.at(place);
+      double[][] slopes = model.slopes(place, foretold, false);
+      errors = new Evidence(model, place, foretold, slopes).likeliest(errors);
+      problem = new FitProblem(model, errors);
+      best = LeastSquares.search(problem, place, FINE);
+      place = best.point().toArray();
+    }
+    return fitted(model, errors, problem, best, rivals(found, place));
+  }
+
+  private static List<double[]> around(double[] from) {
+    SobolSequenceGenerator sequence = new SobolSequenceGenerator(from.length);
+    sequence.skipTo(1);
+    NormalDistribution normal = new NormalDistribution();
+    List<double[]> starts = new ArrayList<>();
+    for (int s = 0; s < STARTS; s++) {
+      double[] unit = sequence.nextVector();
+      double[] start = from.clone();
+      for (int k = 0; k < start.length; k++) {
+        double away = normal.inverseCumulativeProbability(0.05 + 0.9 * unit[k]);
+        start[k] += REACH * Math.max(-1, Math.min(1, away));
+      }
+      starts.add(start);
+    }
+    return starts;
+  }
+
+  /** Returns other places that are nearly as likely as the best and apart from it. */
+  private static List<RealVector> rivals(List<LeastSquares.Solution> found, double[] best) {
+    double least = found.get(0).cost();
+    return found.stream()
+        .filter(s -> s.cost() < least + NEARLY)
+        .map(LeastSquares.Solution::point)
+        .filter(p -> p.getLInfDistance(new ArrayRealVector(best)) > 1)
+        .toList();
+  }
+
+  private static Fitted fitted(
+      FitModel model,
+      Map<Signal, CorrelatedError> errors,
+      FitProblem problem,
+      LeastSquares.Solution best,
+      List<RealVector> rivals) {
+    double[] place = best.point().toArray();
+    double[] foretold = model.at(place);
+    double[][] slopes = model.slopes(place, foretold, true);
+    RealMatrix white = new Array2DRowRealMatrix(problem.slopes(slopes, place.length), false);
+    RealMatrix covariance = Evidence.inverse(white.transposeMultiply(white));
+    double[] left = problem.residuals(foretold, place);
+    int points = left.length - place.length;
+    double misfit = Arrays.stream(left, 0, points).map(r -> r * r).sum();
+    return new Fitted(
+        model,
+        best.point(),
+        covariance,
+        errors,
+        new ArrayRealVector(foretold, false),
+        new Array2DRowRealMatrix(slopes, false),
+        misfit,
+        rivals,
+        best.settled());
+  }
+}
