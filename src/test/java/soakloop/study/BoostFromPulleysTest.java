@@ -190,8 +190,8 @@ class BoostFromPulleysTest {
 
   @Test
   void aBlowerThatRunsAwayIsRefused() throws Exception {
-    Scenario huge = Pulleys.scenario().with("blower.displacement", "15 L/rev")
-            .with("blower.leakage", "0 %");
+    Scenario huge =
+        Pulleys.scenario().with("blower.displacement", "15 L/rev").with("blower.leakage", "0 %");
     SimulationException refused = assertThrows(SimulationException.class, () -> Run.of(huge));
     assertTrue(
         String.valueOf(refused.getMessage()).contains("check displacements and drive ratio"),
