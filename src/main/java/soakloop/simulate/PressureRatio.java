@@ -13,7 +13,7 @@ final class PressureRatio {
     double wanting(double given);
   }
 
-  private static final double CLOSE = 1e-11;
+  private static final double CLOSE = 1e-9;
   private static final double LOOSE = 1e-6;
   private static final int PATIENCE = 12;
 
