@@ -56,8 +56,7 @@ final class BoostChecks implements CheckSuite {
             Tolerance.absolute(0.05),
             "K")
         .from(
-            Kind.ANALYTIC,
-            "ideal gas, g = 1.4, from 25 degC; the program's heat capacity varies");
+            Kind.ANALYTIC, "ideal gas, g = 1.4, from 25 degC; the program's heat capacity varies");
     double[][] rows = {{80, 0.65, 382.0285}, {100, 0.75, 385.2152}};
     for (double[] row : rows) {
       list.add(
@@ -69,7 +68,9 @@ final class BoostChecks implements CheckSuite {
     }
   }
 
-  /** Blower and engine of one filling: 1.6 x 2.5 L against 4 / 2 L a turn make twice the density. */
+  /**
+   * Blower and engine of one filling: 1.6 x 2.5 L against 4 / 2 L a turn make twice the density.
+   */
   private void pulleys() {
     Trace trace = run("from-pulleys", 0.70, "20 kW/K");
     list.from(
