@@ -33,17 +33,20 @@ public record PowerLawConductance(
   /** Sharpness of the passage from flowing to still coolant. */
   private static final double BLEND = 4;
 
+  /** Least share of a side. */
+  private static final double LEAST = 1e-6;
+
   /** Checks the parts. */
   public PowerLawConductance {
     Require.positive("conductance", value);
     Require.positive("conductance reference air flow", airFlow);
     Require.positive("conductance reference coolant flow", coolantFlow);
-    Require.within("air-side share", airSideShare, 0.01, 0.99);
-    Require.within("wall share", wallShare, 0, 0.9);
+    Require.within("air-side share", airSideShare, LEAST, 1 - LEAST);
+    Require.within("wall share", wallShare, 0, 1 - LEAST);
     Require.within("air exponent", airExponent, 0, 1);
     Require.within("coolant exponent", coolantExponent, 0, 1);
     Require.within("still-coolant share", stillShare, 0, 1);
-    if (!(airSideShare + wallShare < 0.995)) {
+    if (!(airSideShare + wallShare <= 1 - LEAST)) {
       throw new IllegalArgumentException(
           "air-side and wall share leave nothing for the coolant side: "
               + airSideShare

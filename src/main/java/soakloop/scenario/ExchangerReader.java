@@ -1,5 +1,7 @@
 package soakloop.scenario;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import soakloop.exchange.PassedCrossflow;
@@ -52,12 +54,20 @@ final class ExchangerReader {
     if (block.depth() > free) {
       size.problem(
           "thickness",
-          String.format(
-              Locale.ROOT,
-              "is %.4g mm; free-height leaves %.4g mm",
-              1e3 * block.depth(),
-              1e3 * free));
+          "is "
+              + millimetres(block.depth())
+              + " mm; free-height leaves "
+              + millimetres(free)
+              + " mm");
     }
+  }
+
+  /** Returns a length in mm to four digits. */
+  static String millimetres(double length) {
+    return BigDecimal.valueOf(1e3 * length)
+        .round(new MathContext(4))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** The heat exchanger: its depth counts where anything follows from size. */

@@ -16,7 +16,6 @@ import soakloop.rig.GeometricConductance;
 /** Reads an exchanger's geometry: its fins, and tubes with ports or plates with fins between. */
 final class GeometryReader {
   private static final String BAR_AND_PLATE = "bar-and-plate";
-  private static final double MILLI = 1e-3;
 
   private final In in;
   private final Block block;
@@ -145,6 +144,6 @@ final class GeometryReader {
   }
 
   private static String millimetres(double length) {
-    return String.format(Locale.ROOT, "%.4g mm", length / MILLI);
+    return ExchangerReader.millimetres(length) + " mm";
   }
 }

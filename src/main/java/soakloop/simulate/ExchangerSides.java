@@ -19,7 +19,7 @@ final class ExchangerSides {
     this.coolant = coolant;
     this.follows = conductance.followsTemperature();
     this.airTable = new FlowTable(conductance::airSide);
-    this.coolantTable = new FlowTable((flow, t) -> conductance.coolantSide(flow, t, coolant));
+    this.coolantTable = new FlowTable(this::coolantSide);
     this.unevenAir = conductance.unevenAir();
     this.airExponent = unevenAir > 0 ? conductance.airExponent() : 0;
   }
@@ -32,8 +32,27 @@ final class ExchangerSides {
   /** Returns the coolant side at a flow, m3/s, and a mean temperature of the coolant, K. */
   double coolant(double flow, double temperature) {
     return follows && flow > 0
-        ? coolantTable.at(flow, temperature)
+        ? coolantTable.at(flow / kinematic(temperature), held(temperature))
         : conductance.coolantSide(flow, temperature, coolant);
+  }
+
+  /**
+   * Tabulated over flow by kinematic viscosity, m, which goes with the Reynolds number: where flow
+   * turns turbulent hardly moves with temperature then.
+   */
+  private double coolantSide(double flowByViscosity, double temperature) {
+    return conductance.coolantSide(
+        flowByViscosity * kinematic(temperature), held(temperature), coolant);
+  }
+
+  private double kinematic(double temperature) {
+    double held = held(temperature);
+    return coolant.viscosity(held) / coolant.density(held);
+  }
+
+  /** Returns the temperature, or the end of the coolant's own range. */
+  private double held(double temperature) {
+    return Math.max(coolant.minTemperature(), Math.min(coolant.maxTemperature(), temperature));
   }
 
   /**

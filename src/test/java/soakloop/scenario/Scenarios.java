@@ -129,7 +129,7 @@ final class Scenarios {
         free-height: 70 mm
         geometry:
           kind: bar-and-plate
-          layers: 15
+          layers: 14
           wall: 0.5 mm
           bar: 5 mm
           metal-conductivity: 170 W/(m K)
