@@ -72,7 +72,7 @@ final class ChargeSupply {
     Inputs in = m.inputs;
     m.inletAir =
         Double.isNaN(in.inletTemperature)
-            ? day.temperature() + blower.inletPickUp()
+            ? m.day + blower.inletPickUp()
             : in.inletTemperature;
     m.blowerOutlet = m.inletAir;
     m.blowerPower = 0;
