@@ -110,7 +110,7 @@ record CoreTradeBars(CoreTrade trade, String whose, Display display) implements 
         font,
         plot.getDomainAxis().getUpperBound(),
         top,
-        display.signed(bar.power(), Dimension.POWER, 1),
+        display.signed(bar.power(), Dimension.POWER, Math.abs(bar.power()) < 10e3 ? 1 : 0),
         TextAnchor.CENTER_RIGHT);
     double x = shown(bar);
     Color color = x < 0 ? Palette.HOT : Palette.BLUE;

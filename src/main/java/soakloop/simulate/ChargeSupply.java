@@ -71,9 +71,7 @@ final class ChargeSupply {
   void blow(double[] y, Moment m) {
     Inputs in = m.inputs;
     m.inletAir =
-        Double.isNaN(in.inletTemperature)
-            ? m.day + blower.inletPickUp()
-            : in.inletTemperature;
+        Double.isNaN(in.inletTemperature) ? m.day + blower.inletPickUp() : in.inletTemperature;
     m.blowerOutlet = m.inletAir;
     m.blowerPower = 0;
     m.coreLoss = 0;
