@@ -17,6 +17,9 @@ final class CondensingAir {
   /** Pressure up to which {@link #warmest} is first worked out, Pa. */
   private static final double FIRST_PRESSURE = 2e5;
 
+  private static final double COLDEST = 230;
+  private static final double HOTTEST = 400;
+
   private final MoistAir air;
   private double highest = FIRST_PRESSURE;
   private double warmest;
@@ -73,10 +76,14 @@ final class CondensingAir {
   /**
    * Lets the strip's air pass over one more wall.
    *
-   * @param wall K
+   * <p>A step that is tried and then refused may ask at temperatures that cannot be; water's
+   * properties are then those at the end of their range.
+   *
+   * @param temperature of the wall, K
    * @return heat to the wall, W
    */
-  double heat(double wall) {
+  double heat(double temperature) {
+    double wall = Math.max(COLDEST, Math.min(HOTTEST, temperature));
     double driving = humidity - MoistAir.saturationHumidity(wall, pressure);
     if (!(driving > 0)) {
       slope = 0;

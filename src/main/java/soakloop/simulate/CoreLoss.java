@@ -48,17 +48,18 @@ final class CoreLoss {
    *
    * @param flow kg/s, 0 or more
    * @param in temperature of the air that enters, K
-   * @param out temperature of the air that leaves, K
+   * @param outlet temperature of the air that leaves, K
    * @param behind absolute pressure behind the core, Pa
    * @param gasConstant of the air, J/(kg K)
    * @return Pa
    */
-  double at(double flow, double in, double out, double behind, double gasConstant) {
+  double at(double flow, double in, double outlet, double behind, double gasConstant) {
     if (flow == 0 || core.isEmpty()) {
       return 0;
     }
     double velocity = flow / freeArea;
-    double mean = 0.5 * (in + out);
+    double out = References.possible(outlet);
+    double mean = References.possible(0.5 * (in + out));
     double drag = friction.at(velocity, mean);
     double dense = behind / gasConstant;
     double first =

@@ -66,7 +66,7 @@ final class ExchangerSides {
   double air(double flow, double temperature, double rate, double coolantSide) {
     double even =
         follows && flow > 0
-            ? airTable.at(flow, temperature)
+            ? airTable.at(flow, References.possible(temperature))
             : conductance.airSide(flow, temperature);
     return unevenAir > 0 && even > 0 && coolantSide > 0
         ? UnevenAir.airSide(even, coolantSide, rate, unevenAir, airExponent)

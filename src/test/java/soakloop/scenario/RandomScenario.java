@@ -238,7 +238,7 @@ public final class RandomScenario {
 
   private RandomSection conductance(RandomSection in, boolean sized, String byFace) {
     if (sized && draw.chance(0.2)) {
-      in.put("measured", measured(in.below("measured")));
+      in.put("measured", measured(in.below("measured"), byFace.equals("air-speed")));
     } else if (!sized || draw.chance(0.4)) {
       in.any("value").any(sized && draw.chance(0.5) ? byFace : "air-flow").perhaps("coolant-flow");
     } else if (draw.chance(0.6)) {
@@ -262,19 +262,31 @@ public final class RandomScenario {
   }
 
   /** A point that a crossflow exchanger can have: flows near the usual, far from its best. */
-  private RandomSection measured(RandomSection in) {
+  private RandomSection measured(RandomSection in, boolean bySpeed) {
     in.put("size", in.below("size").others());
-    in.put("air-flow", values.in(in.spec("air-flow"), 0.1, 1));
     KeySpec flow = in.spec("coolant-flow");
-    in.put("coolant-flow", values.in(flow, 2e-4, RandomValue.high(flow)));
+    if (bySpeed && draw.chance(0.4)) {
+      // A large face in slow air still leaves a tenth within what the coolant can do.
+      in.put("air-speed", values.in(in.spec("air-speed"), 0.1, 1));
+      in.put("coolant-flow", values.in(flow, 3e-4, RandomValue.high(flow)));
+      KeySpec effectiveness = in.spec("effectiveness");
+      return in.put("effectiveness", values.in(effectiveness, 0.01, 0.08));
+    }
+    in.put("air-flow", values.in(in.spec("air-flow"), 0.1, 1));
     double effectiveness = draw.between(0.02, 0.6);
-    if (draw.chance(0.5)) {
+    boolean byCoolant = draw.chance(0.3);
+    in.put("coolant-flow", values.in(flow, 2e-4, byCoolant ? 4e-4 : RandomValue.high(flow)));
+    if (!byCoolant && draw.chance(0.5)) {
       return in.put("effectiveness", values.written(in.spec("effectiveness"), effectiveness));
     }
     double air = 273 + draw.between(80, 200);
     double coolant = 273 + draw.between(-20, 60);
     in.put("air-in", values.written(in.spec("air-in"), air));
     in.put("coolant-in", values.written(in.spec("coolant-in"), coolant));
+    if (byCoolant) {
+      double out = coolant + draw.between(1e-3, 0.03) * (air - coolant);
+      return in.put("coolant-out", values.written(in.spec("coolant-out"), out));
+    }
     double out = air - effectiveness * (air - coolant);
     return in.put("air-out", values.written(in.spec("air-out"), out));
   }
