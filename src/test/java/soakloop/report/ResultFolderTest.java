@@ -59,7 +59,7 @@ class ResultFolderTest {
     for (Path file : written) {
       assertTrue(Files.size(file) > 1000, file.toString());
     }
-    assertEquals(9, everything(folder).size(), "the results and their list, nothing else");
+    assertEquals(10, everything(folder).size(), "the results and their list, nothing else");
   }
 
   @Test
