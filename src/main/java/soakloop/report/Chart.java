@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import soakloop.study.CoreTrade;
 import soakloop.study.Outcome;
 
 /** A chart of results, drawn anew for every use. */
@@ -13,6 +14,7 @@ sealed interface Chart
         HeatMoved,
         IceLeft,
         PumpAgainstLoop,
+        CoreTradeBars,
         VaryCurve,
         VaryMap,
         LastPullCourses,
@@ -30,7 +32,8 @@ sealed interface Chart
           "pull-by-pull",
           "heat-moved",
           "pump-against-loop",
-          "ice-left");
+          "ice-left",
+          "core-cost-and-gain");
 
   /** Returns the name of its file, without the ending. */
   String name();
@@ -62,6 +65,9 @@ sealed interface Chart
     }
     charts.add(new HeatMoved(outcome, display));
     outcome.hydraulics().ifPresent(h -> charts.add(new PumpAgainstLoop(outcome, display, h)));
+    CoreTrade.of(outcome)
+        .ifPresent(
+            trade -> charts.add(new CoreTradeBars(trade, outcome.scenario().title(), display)));
     return charts;
   }
 }

@@ -1,6 +1,7 @@
 package soakloop.rig;
 
 import java.util.Optional;
+import soakloop.exchange.GeometricCore;
 import soakloop.flow.Resistance;
 import soakloop.quantity.Require;
 
@@ -43,14 +44,39 @@ public record Exchanger(
     Require.positive("exchanger coolant volume", coolantVolume);
   }
 
-  /** Makes one whose pressure loss is not known. */
+  /**
+   * Makes one whose coolant's pressure loss is known where it follows from geometry.
+   *
+   * @param conductance between the streams
+   * @param metalHeatCapacity J/K
+   * @param coolantVolume m3
+   * @param passes coolant passes
+   * @param grid cells of the whole exchanger
+   */
   public Exchanger(
       Conductance conductance,
       double metalHeatCapacity,
       double coolantVolume,
       Passes passes,
       Grid grid) {
-    this(conductance, metalHeatCapacity, coolantVolume, passes, grid, Optional.empty());
+    this(
+        conductance,
+        metalHeatCapacity,
+        coolantVolume,
+        passes,
+        grid,
+        conductance.geometry().map(Exchanger::resistance));
+  }
+
+  /**
+   * Returns what the coolant loses in a core in pressure: all passes with entry and exit, tanks and
+   * nozzles left out.
+   *
+   * @param core worked out from geometry
+   */
+  public static Resistance resistance(GeometricCore core) {
+    return (flow, liquid) ->
+        core.coolantLoss(flow * liquid.density(), liquid.viscosity(), liquid.density());
   }
 
   /**

@@ -38,7 +38,7 @@ final class PieceReader {
   Optional<LoopElement> read(String name, Node item) {
     if (name.equals("core")) {
       return Optional.of(
-          new Core(name, new ExchangerReader(root.section(name), day, losses).core()));
+          new Core(name, new ExchangerReader(root.section(name), day, coolant, losses).core()));
     }
     if (name.equals("pump")) {
       return Optional.of(new PumpReader(root.section("pump")).read());
@@ -59,7 +59,7 @@ final class PieceReader {
 
   private Optional<LoopElement> heatExchanger(String name, In in, Node item) {
     return described(name, in, item, "the size of its face")
-        ? Optional.of(new ExchangerReader(in, day, losses).heatExchanger(name))
+        ? Optional.of(new ExchangerReader(in, day, coolant, losses).heatExchanger(name))
         : Optional.empty();
   }
 

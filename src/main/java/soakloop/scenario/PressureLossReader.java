@@ -75,6 +75,21 @@ final class PressureLossReader {
     return Optional.of(new Resistance.KnownLiquid(point, liquid));
   }
 
+  /**
+   * Reads the section of an exchanger that is described by its geometry, which says the loss where
+   * the section does not.
+   *
+   * @param exchanger the section it stands in
+   * @param way of the coolant
+   * @param worked what follows from geometry
+   * @return the loss; empty if none counts here
+   */
+  Optional<Resistance> read(In exchanger, Way way, Optional<Resistance> worked) {
+    return worked.isPresent() && hydraulics == Hydraulics.PIECES && !exchanger.has("pressure-loss")
+        ? worked
+        : read(exchanger, way);
+  }
+
   private static double loss(In in, Way way, double exponent) {
     if (in.has("loss")) {
       in.refuse("usual-loss", "has no use beside loss; give one or the other");

@@ -26,6 +26,7 @@ final class HeatExchangerCells extends CrossedCells {
   private Optional<HeatExchangerCells> front = Optional.empty();
   private double air;
   private double airRate;
+  private double coolantFlow;
 
   HeatExchangerCells(ExchangerCells cells, Coolant coolant, Surroundings around) {
     super(cells, coolant);
@@ -41,12 +42,14 @@ final class HeatExchangerCells extends CrossedCells {
   public void flows(Moment m) {
     air = around.density() * around.faceArea() * m.faceSpeed;
     airRate = air * Air.heatCapacity(m.day);
-    cells.flows(air, airRate, m.coolantFlow, References.coolantRate(coolant, m.coolantFlow));
+    coolantFlow = m.coolantFlow;
   }
 
   /** Lets air pass; {@link #flows} must have gone before, and the air of the one in front. */
   void passAir(double[] y, Moment m) {
     double fresh = front.isPresent() ? front.get().cells.airOut() : m.day + around.inletRise();
+    double rate = References.coolantRate(coolant, coolantFlow);
+    cells.flows(y, fresh, air, airRate, coolantFlow, rate);
     cells.passAir(y, fresh, airRate);
     double share = around.recirculation();
     if (share > 0) {

@@ -56,7 +56,7 @@ final class LoopModel implements LinearlyImplicitEquation {
     this.core = (CoreCells) places.cells(coreAt);
     this.pumpAt = first(Pump.class);
     this.pumpState = ((MixedCell) places.cells(pumpAt)).index();
-    this.air = new AirPath(rig, day, layout);
+    this.air = new AirPath(rig, day, core, layout);
     this.ledger = new Ledger(layout);
   }
 

@@ -14,6 +14,7 @@ import soakloop.rig.Branches;
 import soakloop.rig.Chiller;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
+import soakloop.rig.Exchanger;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Hose;
 import soakloop.rig.LoopElement;
@@ -32,6 +33,7 @@ final class LoopPlaces {
   /** A piece, its cells and those whose coolant enters it. */
   private record Place(LoopElement piece, LoopCells cells, LoopCells before) {}
 
+  private final Day day;
   private final Coolant coolant;
   private final EnthalpyScale scale;
   private final StateLayout layout;
@@ -45,6 +47,7 @@ final class LoopPlaces {
   private final List<HeatExchangerCells> inAirOrder;
 
   LoopPlaces(Rig rig, Day day, EnthalpyScale scale, StateLayout layout, LoopFlow flow) {
+    this.day = day;
     this.coolant = rig.coolant();
     this.scale = scale;
     this.layout = layout;
@@ -84,17 +87,24 @@ final class LoopPlaces {
       return new HoseCells(h, coolant, scale, layout, density);
     }
     if (element instanceof Core c) {
-      return new CoreCells(new ExchangerCells(c.exchanger(), scale, layout, density), coolant);
+      return new CoreCells(
+          cells(c.exchanger(), Optional.of(new CondensingAir(day))),
+          coolant,
+          new CoreLoss(c.exchanger().conductance().geometry()));
     }
     if (element instanceof Branches b) {
       return new BranchCells(flow, flow.stretch(b), b.ways().stream().map(this::compile).toList());
     }
     HeatExchanger x = (HeatExchanger) element;
     return new HeatExchangerCells(
-        new ExchangerCells(x.exchanger(), scale, layout, density),
+        cells(x.exchanger(), Optional.empty()),
         coolant,
         new HeatExchangerCells.Surroundings(
             x.faceArea(), airDensity, airflow.inletRise(), airflow.recirculation()));
+  }
+
+  private ExchangerCells cells(Exchanger exchanger, Optional<CondensingAir> vapour) {
+    return new ExchangerCells(exchanger, coolant, scale, layout, density, vapour);
   }
 
   private LoopCells tank(Reservoir tank, double filled) {

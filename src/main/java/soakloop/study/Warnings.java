@@ -22,6 +22,10 @@ final class Warnings {
   static List<Warning> of(Scenario scenario, Trace trace, Optional<LoopHydraulics> hydraulics) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
+    CoreAirWarnings.loss(scenario, trace).ifPresent(warnings::add);
+    CoreAirWarnings.water(scenario, trace).ifPresent(warnings::add);
+    warnings.addAll(GeometryWarnings.of(scenario, trace));
+    warnings.addAll(EfficiencyWarnings.of(scenario, trace));
     ice(scenario).ifPresent(warnings::add);
     hydraulics.ifPresent(h -> FlowWarnings.add(scenario, h, warnings));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);

@@ -24,7 +24,14 @@ class ImplicitAgainstExplicitTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"cool-morning", "denser-core", "traffic-recovery", "two-runs", "iced-rounds"})
+      strings = {
+        "cool-morning",
+        "denser-core",
+        "traffic-recovery",
+        "two-runs",
+        "small-pulley",
+        "iced-rounds"
+      })
   void sessionsAgreeWithinTwoHundredthsOfAKelvin(String name) throws Exception {
     Setup setup = ScenarioReader.read(Path.of("scenarios", name + ".yaml")).setup();
     Trace exact = Simulation.run(setup, Options.DEFAULT.explicitly().withTolerances(1e-10, 1e-13));

@@ -25,6 +25,7 @@ final class Suites {
               new FlowChecks(),
               new LoopFlowChecks(),
               new ChargeChecks(),
+              new BoostChecks(),
               new WaterAndIceChecks(),
               new IceInTankChecks(),
               new IceTankChecks(),
