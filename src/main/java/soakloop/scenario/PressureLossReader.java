@@ -85,7 +85,8 @@ final class PressureLossReader {
    * @return the loss; empty if none counts here
    */
   Optional<Resistance> read(In exchanger, Way way, Optional<Resistance> worked) {
-    return worked.isPresent() && hydraulics == Hydraulics.PIECES && !exchanger.has("pressure-loss")
+    boolean said = exchanger.has("pressure-loss");
+    return worked.isPresent() && !said && hydraulics != Hydraulics.PLUMBING
         ? worked
         : read(exchanger, way);
   }
