@@ -131,14 +131,16 @@ final class GeometryReader {
         stated ? wanted : CoreGeometry.layersIn(block.across(), airLayer, coolantLayer));
   }
 
-  /** Finds out before the run what the equations of the fins cannot take. */
+  /** Finds out before the run what friction of louvred fins cannot take: thin sheet, few fins. */
   private boolean works(GeometricCore core) {
     try {
       double flow = core.geometry().air().freeArea();
       core.airLoss(flow, FluidState.ofAir(300).viscosity(), 1, 1, 1);
       return true;
     } catch (IllegalArgumentException e) {
-      in.problem("fins", "cannot be worked out: " + e.getMessage());
+      in.problem(
+          "fins",
+          "have no pressure loss by their equation; give thicker louvred sheet or more fins");
       return false;
     }
   }

@@ -8,6 +8,9 @@ final class RandomGeometry {
   /** What is taken of a length, so that rounding in other units does not matter. */
   private static final double ROOM = 0.999;
 
+  /** Fewest louvred fins that the thinnest sheet may have, 1/m. */
+  private static final double FEW = 345;
+
   private final Draw draw;
   private final RandomValue values;
   private final RandomSection in;
@@ -46,6 +49,11 @@ final class RandomGeometry {
 
   private RandomSection fins(RandomSection fins) {
     fins.any("kind");
+    if (fins.get("kind").equals("louvred")) {
+      KeySpec density = fins.spec("density");
+      // The equation of louvre friction ends where a thin sheet has few fins.
+      fins.put("density", values.in(density, FEW, RandomValue.high(density)));
+    }
     return switch (fins.get("kind")) {
       case "offset-strip" -> fins.others("louvre-pitch", "louvre-share", "louvre-angle");
       case "louvred" -> fins.others("strip");

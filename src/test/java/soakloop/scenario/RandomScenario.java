@@ -217,9 +217,10 @@ public final class RandomScenario {
         in.put(section, in.below(section).others());
       }
     }
-    if (sized && draw.chance(0.3)) {
+    if (sized && draw.chance(0.35)) {
       in.perhaps("mass").perhaps("coolant");
-      RandomGeometry geometry = new RandomGeometry(draw, values, in.below("geometry"));
+      RandomGeometry geometry =
+          new RandomGeometry(draw, values.oftenAtEnds(), in.seldom("geometry"));
       return in.put("geometry", geometry.write(block[0], block[1]));
     }
     for (String[] pair :
@@ -231,7 +232,7 @@ public final class RandomScenario {
       }
     }
     if (!sized || root.wanted()) {
-      in.put("conductance", conductance(in.below("conductance"), sized, byFace));
+      in.put("conductance", conductance(in.seldom("conductance"), sized, byFace));
     }
     return in;
   }
@@ -336,7 +337,7 @@ public final class RandomScenario {
   }
 
   private RandomSection airflow() {
-    RandomSection airflow = root.below("airflow");
+    RandomSection airflow = root.seldom("airflow");
     if (draw.chance(0.5)) {
       KeySpec fan = airflow.spec("car-fan");
       airflow.put("car-fan", values.in(fan, 0.01, RandomValue.high(fan)));
