@@ -11,7 +11,7 @@ final class Scenarios {
       title: By size
       about: Every key that goes with sizes
       units: metric
-      day: {temperature: 20 degC, pressure: 100 kPa, humidity: 40 %}
+      day: {temperature: 20 degC, pressure: 100 kPa, humidity: 40 %, warming: 2 K}
       engine:
         {displacement: 4 L, volumetric-efficiency: 95 %, idle-speed: 850 rpm, idle-manifold-pressure: 40 kPa}
       blower:
