@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import soakloop.fluid.Glycol;
 
@@ -93,17 +94,24 @@ public final class RandomScenario {
     }
   }
 
+  /** Returns a few places from one to another; points that crowd and jump make a surface swing. */
+  private double[] evenly(double from, double to) {
+    double[] places = new double[draw.count(2, 4)];
+    Arrays.setAll(places, i -> from + (to - from) * i / (places.length - 1));
+    places[places.length - 1] = to;
+    return places;
+  }
+
   /** A smooth table: points that jump have no surface between them that is an efficiency. */
   private String efficiencies(RandomSection in) {
     RandomSection table = in.below("efficiency-table");
     KeySpec ratio = table.spec("pressure-ratio");
     KeySpec efficiency = table.spec("efficiency");
-    double[] speeds = values.rising(draw.count(2, 4), 20, 300);
-    double[] ratios = values.rising(draw.count(2, 4), 1, 4);
-    if (draw.chance(0.3)) {
-      ratios[0] = RandomValue.low(ratio);
-      ratios[ratios.length - 1] = RandomValue.high(ratio);
-    }
+    double[] speeds = evenly(draw.between(20, 80), draw.between(100, 300));
+    double[] ratios =
+        draw.chance(0.3)
+            ? evenly(RandomValue.low(ratio), RandomValue.high(ratio))
+            : evenly(draw.between(1, 1.6), draw.between(1.8, 4));
     double best = draw.between(0.35, 0.85);
     List<String> rows = new ArrayList<>();
     for (double at : ratios) {
