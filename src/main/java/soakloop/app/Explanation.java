@@ -129,8 +129,8 @@ final class Explanation {
       wrapped("  " + column.header(), meaning(column));
     }
     log.remarks().forEach(r -> wrapped("  Note", r.text()));
-    LogWords.pulls(logged.reading()).ifPresent(w -> wrapped("  Shows", w));
-    LogWords.findings(logged.reading()).ifPresent(w -> wrapped("  To know", w));
+    LogInShort.pulls(logged.reading()).ifPresent(w -> wrapped("  Shows", w));
+    LogInShort.findings(logged.reading()).ifPresent(w -> wrapped("  To know", w));
   }
 
   private static String meaning(Log.Column column) {

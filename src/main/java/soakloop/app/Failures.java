@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
+import soakloop.fit.FitException;
 import soakloop.log.LogException;
 import soakloop.report.ResultException;
 import soakloop.scenario.ScenarioException;
@@ -29,8 +30,8 @@ final class Failures implements IExecutionExceptionHandler {
       err.println(file(parsed) + run.getMessage());
       return run.isInputWrong() ? ExitCode.INPUT.code() : ExitCode.UNFINISHED.code();
     }
-    if (failure instanceof StudyException question) {
-      err.println(question.getMessage());
+    if (failure instanceof StudyException || failure instanceof FitException) {
+      err.println(failure.getMessage());
       return ExitCode.INPUT.code();
     }
     if (failure instanceof ResultException result) {

@@ -17,7 +17,8 @@ import picocli.CommandLine.Spec;
       RunCommand.class,
       CheckCommand.class,
       VaryCommand.class,
-      RankCommand.class
+      RankCommand.class,
+      FitCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

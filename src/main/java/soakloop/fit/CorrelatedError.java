@@ -14,6 +14,13 @@ import soakloop.quantity.Require;
  * @param time in which it fades to 1/e, s, above 0
  */
 record CorrelatedError(double deviation, double time) {
+  /**
+   * No lumped model of a car is taken to be better than this, K, or to err for less long, s: logs
+   * of one day show less of its error than the next one will. Our own judgement, not published; the
+   * coverage of the intervals in the validation page rests on it.
+   */
+  static final CorrelatedError LEAST = new CorrelatedError(0.4, 10);
+
   CorrelatedError {
     Require.positive("deviation of the model error", deviation);
     Require.positive("time of the model error", time);

@@ -134,8 +134,8 @@ final class Evidence {
   }
 
   private static CorrelatedError error(double[] point) {
-    double deviation = Math.exp(Math.max(-4, Math.min(4, point[0])));
-    double time = Math.exp(Math.max(-1, Math.min(8, point[1])));
+    double deviation = Math.max(CorrelatedError.LEAST.deviation(), Math.exp(Math.min(4, point[0])));
+    double time = Math.max(CorrelatedError.LEAST.time(), Math.exp(Math.min(8, point[1])));
     return new CorrelatedError(deviation, time);
   }
 

@@ -36,6 +36,9 @@ final class Fitter {
   /** Difference of -2 ln likelihood within which another place is nearly as likely. */
   private static final double NEARLY = 4;
 
+  /** The same for a search that was broken off early and may yet come near. */
+  private static final double WORTH_A_LOOK = 60;
+
   private Fitter() {}
 
   /**
@@ -66,7 +69,22 @@ final class Fitter {
       best = LeastSquares.search(problem, place, FINE);
       place = best.point().toArray();
     }
-    return fitted(model, errors, problem, best, rivals(found, place));
+    List<RealVector> rivals = new ArrayList<>();
+    for (LeastSquares.Solution other : found.subList(1, found.size())) {
+      if (other.cost() < found.get(0).cost() + WORTH_A_LOOK && isApart(other.point(), place)) {
+        LeastSquares.Solution again = LeastSquares.search(problem, other.point().toArray(), COARSE);
+        if (isApart(again.point(), place) && again.cost() < best.cost() + NEARLY) {
+          rivals.add(again.cost() < best.cost() ? best.point() : again.point());
+          best = again.cost() < best.cost() ? again : best;
+        }
+      }
+    }
+    return fitted(model, errors, problem, best, rivals);
+  }
+
+  /** Returns whether some key lies a standard deviation or more from where it lies elsewhere. */
+  private static boolean isApart(RealVector point, double[] other) {
+    return point.getLInfDistance(new ArrayRealVector(other)) > 1;
   }
 
   private static List<double[]> around(double[] from) {
@@ -84,16 +102,6 @@ final class Fitter {
       starts.add(start);
     }
     return starts;
-  }
-
-  /** Returns other places that are nearly as likely as the best and apart from it. */
-  private static List<RealVector> rivals(List<LeastSquares.Solution> found, double[] best) {
-    double least = found.get(0).cost();
-    return found.stream()
-        .filter(s -> s.cost() < least + NEARLY)
-        .map(LeastSquares.Solution::point)
-        .filter(p -> p.getLInfDistance(new ArrayRealVector(best)) > 1)
-        .toList();
   }
 
   private static Fitted fitted(

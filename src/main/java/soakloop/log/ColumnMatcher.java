@@ -28,6 +28,8 @@ final class ColumnMatcher {
     TemperatureReadings temperatures = new TemperatureReadings(work);
     temperatures.units();
     new PressureReadings(work).tell();
+    new PowerUnits(work).tell();
+    new FlowUnits(work).tell();
     temperatures.places();
     for (int i : work.unsettled().keySet()) {
       if (work.reading(i) == null) {
@@ -35,9 +37,19 @@ final class ColumnMatcher {
       }
     }
     work.withoutUnit()
-        .forEach((i, signal) -> work.complain(i, UnitWords.noUnit(work.header(i), signal)));
+        .forEach(
+            (i, signal) -> work.complain(i, UnitWords.noUnit(work.header(i), signal) + doubt(i)));
     implausible();
     return new Settlement(work).settle();
+  }
+
+  private String doubt(int i) {
+    return work.doubt(i).isEmpty() ? "" : "; " + work.doubt(i);
+  }
+
+  /** Returns what a reader should know of what was settled and what was not. */
+  List<Remark> said() {
+    return work.said();
   }
 
   /** Returns why a column was not read. */

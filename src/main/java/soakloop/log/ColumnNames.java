@@ -31,7 +31,7 @@ final class ColumnNames {
    * Something that could be several signals.
    *
    * @param why as the end of a sentence
-   * @param signals which; empty if no values could settle it
+   * @param signals which
    */
   record Unsettled(String why, List<Signal> signals) implements Meaning {}
 
@@ -129,9 +129,12 @@ final class ColumnNames {
         "coolant in, coolant out, water in, water out");
     unsettled(
         "it does not say where in the loop",
-        List.of(),
+        List.of(Signal.CORE_COOLANT_IN, Signal.CORE_COOLANT_OUT, Signal.RESERVOIR),
         "loop, loop coolant, loop water, charge coolant, charge cooler coolant, charge cooler"
-            + " water");
+            + " water, charge air cooler coolant, charge air cooler water, cac coolant, cac water,"
+            + " ic coolant, ic water, intercooler coolant, intercooler water, aftercooler coolant,"
+            + " aftercooler water, core coolant, core water, heat exchanger coolant, heat exchanger"
+            + " water, hx coolant, hx water, low temperature coolant, low temperature loop");
     unsettled(
         "it does not say whether it is air or coolant",
         List.of(Signal.CORE_AIR_IN, Signal.CHARGE_TEMPERATURE),

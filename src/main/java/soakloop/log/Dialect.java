@@ -47,7 +47,8 @@ record Dialect(char separator, CellStyle style, boolean spacedQuotes) {
       }
     }
     CellStyle style = style(lines, best);
-    return new Dialect(best, style, best != '\t' && SPACED.matcher(head).find());
+    boolean quotes = head.indexOf('"') >= 0;
+    return new Dialect(best, style, quotes && best != '\t' && SPACED.matcher(head).find());
   }
 
   /** Without numbers to go by: a tab if the first line has one, else a semicolon, else a comma. */
@@ -83,7 +84,26 @@ record Dialect(char separator, CellStyle style, boolean spacedQuotes) {
   private static boolean isValue(String cell) {
     char first = cell.isEmpty() ? ' ' : cell.charAt(0);
     boolean may = first == '-' || first == '+' || (first >= '0' && first <= '9');
-    return may && VALUE.matcher(cell).matches();
+    return may && (isPlain(cell) || VALUE.matcher(cell).matches());
+  }
+
+  /** Digits, with one point among them at most: what most cells are. */
+  private static boolean isPlain(String cell) {
+    int points = 0;
+    for (int i = 0; i < cell.length(); i++) {
+      char c = cell.charAt(i);
+      points += c == '.' ? 1 : 0;
+      if (points > 1 || (c != '.' && (c < '0' || c > '9'))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a point in a plain cell parts no thousands. */
+  private static boolean isDecimal(String cell) {
+    int behind = cell.length() - 1 - cell.indexOf('.');
+    return (behind == 1 || behind == 2) && isPlain(cell);
   }
 
   private static CellStyle style(List<String> lines, char separator) {
@@ -95,7 +115,9 @@ record Dialect(char separator, CellStyle style, boolean spacedQuotes) {
         if (cell.indexOf(',') < 0 && cell.indexOf('.') < 0) {
           continue;
         }
-        if (COMMA_FOR_SURE.matcher(cell).matches()) {
+        if (isDecimal(cell)) {
+          point++;
+        } else if (COMMA_FOR_SURE.matcher(cell).matches()) {
           comma++;
         } else if (POINT_FOR_SURE.matcher(cell).matches()) {
           point++;

@@ -1,9 +1,6 @@
 package soakloop.log;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
+import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,12 +23,12 @@ record Layout(
    * A row.
    *
    * @param line line it starts on, counted from 1 with comments and blank lines
-   * @param cells without spaces around
+   * @param cells without spaces around; of a comment its text
    * @param comment whether it is a comment
    */
   record Row(long line, List<String> cells, boolean comment) {
     boolean isBlank() {
-      return cells.stream().allMatch(String::isEmpty);
+      return cells.stream().allMatch(String::isBlank);
     }
   }
 
@@ -56,34 +53,54 @@ record Layout(
 
   private static List<Row> rows(LogText text, Dialect dialect, Problems problems)
       throws LogException {
-    List<Row> rows = new ArrayList<>();
-    try (CsvReader<CsvRecord> reader = dialect.reader().ofCsvRecord(text.head())) {
-      for (CsvRecord csv : reader) {
-        Row row =
-            new Row(
-                csv.getStartingLineNumber(),
-                csv.getFields().stream().map(String::strip).toList(),
-                csv.isComment());
-        if (!row.isBlank()) {
-          rows.add(row);
-        }
-        if (rows.size() == SAMPLED) {
-          break;
-        }
-      }
-    } catch (CsvParseException | IOException e) {
-      if (rows.size() < SAMPLED / 10) {
-        long line = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line() + 1;
-        throw problems.only(brokenQuote(line));
-      }
-    }
-    return rows;
+    return QuotedText.parse(
+            () -> new StringReader(text.head()), dialect, HeadRows::new, List.of(), problems)
+        .rows()
+        .rows;
   }
 
-  static String brokenQuote(long line) {
-    return "has a broken quoted cell in row "
-        + line
-        + " or after; allowed: a pair of quotes around a cell, a quote within it doubled";
+  /** Takes the first rows that are not blank. */
+  private static final class HeadRows extends QuotedText.Rows {
+    private final List<Row> rows = new ArrayList<>();
+    private final List<String> cells = new ArrayList<>();
+    private long line;
+    private boolean comment;
+
+    @Override
+    protected void handleBegin(long startingLineNumber) {
+      line = startingLineNumber;
+      cells.clear();
+      comment = false;
+    }
+
+    @Override
+    protected void handleField(int index, char[] text, int offset, int length, boolean quoted) {
+      if (quoted) {
+        quoted(text, offset, length);
+      }
+      cells.add(new String(text, offset, length).strip());
+    }
+
+    @Override
+    protected void handleComment(char[] text, int offset, int length) {
+      // A tab at either end parts a cell without a name.
+      cells.add(new String(text, offset, length).replaceAll("^ +| +$", ""));
+      comment = true;
+    }
+
+    @Override
+    protected Boolean buildRecord() {
+      Row row = new Row(line, List.copyOf(cells), comment);
+      if (!row.isBlank()) {
+        rows.add(row);
+      }
+      return true;
+    }
+
+    @Override
+    boolean full() {
+      return rows.size() == SAMPLED;
+    }
   }
 
   /** The same with other columns. */

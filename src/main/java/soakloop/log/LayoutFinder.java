@@ -191,7 +191,7 @@ final class LayoutFinder {
     List<String> said = row.cells().stream().filter(c -> !c.isEmpty()).toList();
     return said.size() > 1
         ? said.get(0) + ": " + String.join(", ", said.subList(1, said.size()))
-        : String.join("", said);
+        : String.join("", said).strip();
   }
 
   /** A comment that names as many columns as the values have. */

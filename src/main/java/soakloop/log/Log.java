@@ -1,5 +1,6 @@
 package soakloop.log;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -17,6 +18,7 @@ public final class Log {
   private final List<Column> columns;
   private final List<String> notes;
   private final List<Remark> remarks;
+  private final Optional<Barometer> barometer;
 
   /**
    * How a column was understood.
@@ -50,14 +52,7 @@ public final class Log {
       Map<Signal, double[]> values,
       List<Column> columns,
       List<String> notes) {
-    this(
-        name,
-        new PlainSeries(time),
-        new Lines(time.length),
-        plain(time, values),
-        columns,
-        notes,
-        List.of());
+    this(name, new PlainSeries(time), new Lines(time.length), plain(time, values), columns, notes);
     for (int i = 1; i < time.length; i++) {
       if (!(time[i] > time[i - 1])) {
         throw new IllegalArgumentException("time must rise: " + time[i - 1] + ", " + time[i]);
@@ -65,11 +60,22 @@ public final class Log {
     }
   }
 
+  private Log(
+      String name,
+      Series time,
+      Series rows,
+      Map<Signal, Series> values,
+      List<Column> columns,
+      List<String> notes) {
+    this(name, time, rows, values, columns, notes, List.of(), Barometer.of(values));
+  }
+
   /**
    * Makes a log of what was read.
    *
    * @param time s, strictly rising
    * @param rows the file's row of each, counted from 1
+   * @param barometer that the log itself tells
    */
   Log(
       String name,
@@ -78,7 +84,8 @@ public final class Log {
       Map<Signal, Series> values,
       List<Column> columns,
       List<String> notes,
-      List<Remark> remarks) {
+      List<Remark> remarks,
+      Optional<Barometer> barometer) {
     this.name = name;
     this.time = time;
     this.rows = rows;
@@ -87,6 +94,7 @@ public final class Log {
     this.columns = List.copyOf(columns);
     this.notes = List.copyOf(notes);
     this.remarks = List.copyOf(remarks);
+    this.barometer = barometer;
   }
 
   private static Map<Signal, Series> plain(double[] time, Map<Signal, double[]> values) {
@@ -101,31 +109,48 @@ public final class Log {
     return series;
   }
 
-  /** Numbers as they are. */
-  private static final class PlainSeries implements Series {
-    private final double[] values;
-
-    PlainSeries(double[] values) {
-      this.values = values.clone();
-    }
-
-    @Override
-    public int size() {
-      return values.length;
-    }
-
-    @Override
-    public double at(int row) {
-      return values[row];
-    }
-  }
-
   /** Rows of a log that was no file: counted from 1. */
   private record Lines(int size) implements Series {
     @Override
     public double at(int row) {
       return row + 1;
     }
+  }
+
+  /**
+   * Returns the same with gauge pressures made from absolute ones, and the other way round, by a
+   * barometer that is known from elsewhere. Where the log tells its own, that goes before, and a
+   * remark says so if the two cannot both be right.
+   *
+   * @param pascal absolute pressure of the air outside, not reduced to sea level, Pa, 40 to 115 kPa
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  public Log withBarometer(double pascal) {
+    if (!Barometer.isPlausible(pascal)) {
+      throw new IllegalArgumentException("barometer must be 40 to 115 kPa: " + pascal + " Pa");
+    }
+    Map<Signal, Series> all = new EnumMap<>(values);
+    List<Column> told = new ArrayList<>(columns);
+    List<Remark> said = new ArrayList<>(remarks);
+    barometer.flatMap(own -> own.against(pascal)).ifPresent(said::add);
+    for (DerivedPressure d :
+        DerivedPressure.of(values, barometer.orElseGet(() -> Barometer.stated(pascal)))) {
+      all.put(d.signal(), d.values());
+      told.add(d.column());
+      said.add(d.remark());
+    }
+    return new Log(name, time, rows, all, told, notes, said, barometer);
+  }
+
+  /**
+   * Returns the same with more remarks behind its own.
+   *
+   * @param more of the files that it was made from
+   */
+  public Log withRemarks(List<Remark> more) {
+    List<Remark> all = new ArrayList<>(remarks);
+    all.addAll(more);
+    return new Log(name, time, rows, values, columns, notes, all, barometer);
   }
 
   /** Returns the file's name. */

@@ -153,40 +153,25 @@ public final class LogReader {
     for (int i = 0; i < table.headers().size(); i++) {
       told.add(column(i, table.headers().get(i), time, readings, values, matcher));
     }
-    for (Signal[] pair :
-        new Signal[][] {
-          {Signal.MANIFOLD_PRESSURE, Signal.BOOST},
-          {Signal.PRESSURE_BEFORE_CORE, Signal.BOOST_BEFORE_CORE}
-        }) {
-      DerivedBoost.of(pair[0], pair[1], values)
-          .ifPresent(
-              d -> {
-                values.put(d.signal(), d.values());
-                told.add(d.column());
-              });
-    }
+    Optional<Barometer> barometer = Barometer.of(values);
+    barometer.ifPresent(
+        b ->
+            DerivedPressure.of(values, b)
+                .forEach(
+                    d -> {
+                      values.put(d.signal(), d.values());
+                      told.add(d.column());
+                    }));
+    remarks.addAll(matcher.said());
     remarks.addAll(axis.remarks());
-    Series lines = axis.rows().isPresent() ? new Picked(table.lines(), axis) : table.lines();
+    Series lines = axis.rows().isPresent() ? new PickedRows(table.lines(), axis) : table.lines();
     String name = Optional.ofNullable(file.getFileName()).orElse(file).toString();
-    return new Log(name, axis.time(), lines, values, told, table.notes(), remarks);
+    return new Log(name, axis.time(), lines, values, told, table.notes(), remarks, barometer);
   }
 
   private static int indexOf(Map<Signal, Reading> readings, Signal signal) {
     Reading r = readings.get(signal);
     return r == null ? 0 : r.index();
-  }
-
-  /** Rows of the file that the log has. */
-  private record Picked(Series all, TimeAxis axis) implements Series {
-    @Override
-    public int size() {
-      return axis.time().size();
-    }
-
-    @Override
-    public double at(int row) {
-      return all.at(axis.row(row));
-    }
   }
 
   private List<Remark> format(Dialect dialect, RawTable table) {

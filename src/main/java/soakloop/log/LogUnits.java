@@ -3,6 +3,7 @@ package soakloop.log;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
@@ -13,7 +14,7 @@ import soakloop.quantity.Unit;
  */
 final class LogUnits {
   /** Metric horsepower: 75 kgf m/s, by definition of the kilogram-force. */
-  private static final Unit METRIC_HORSEPOWER = new Unit("PS", 75 * 9.80665, 0);
+  static final Unit METRIC_HORSEPOWER = new Unit("PS", 75 * 9.80665, 0);
 
   /** Air-fuel ratio of petrol, 14.7 to 1 at lambda 1 (common practice, no source). */
   static final Unit AIR_FUEL_RATIO = new Unit("AFR", 1 / 14.7, 0);
@@ -71,6 +72,15 @@ final class LogUnits {
           Map.entry("percent", "%"),
           Map.entry("pct", "%"));
 
+  private static final Pattern LOST_DEGREE = Pattern.compile("\ufffd(?=[CF]\\b)");
+  private static final Pattern BRACKETS = Pattern.compile("^[\\[(]\\s*|\\s*[\\])]$");
+  private static final Pattern BLANKS_AND_DOTS = Pattern.compile("[\\s.]+");
+  private static final Pattern DEGREES = Pattern.compile("(?i)degrees?");
+  private static final Pattern DEGREE = Pattern.compile("(?i)^\u00b0|^deg");
+
+  /** No unit is longer, spelled out. */
+  private static final int LONGEST = 24;
+
   private LogUnits() {}
 
   /**
@@ -85,18 +95,25 @@ final class LogUnits {
             .replace('\u00ba', '\u00b0')
             .replace("\u2103", "\u00b0C")
             .replace("\u2109", "\u00b0F")
-            .replaceAll("\ufffd(?=[CF]\\b)", "\u00b0")
             .strip();
-    return plain.replaceAll("^[\\[(]\\s*|\\s*[\\])]$", "");
+    String whole =
+        plain.indexOf('\ufffd') < 0 ? plain : LOST_DEGREE.matcher(plain).replaceAll("\u00b0");
+    return BRACKETS.matcher(whole).replaceAll("");
   }
 
   /** Finds a unit of a dimension. */
   static Optional<Unit> find(Dimension dimension, String text) {
-    String plain =
-        clean(text)
-            .replaceAll("[\\s.]+", "")
-            .replaceAll("(?i)degrees?", "deg")
-            .replaceAll("(?i)^\u00b0|^deg", "deg");
+    return text.length() > LONGEST ? Optional.empty() : ofPlain(dimension, plain(text));
+  }
+
+  /** Spaces and dots taken out, a degree sign spelled. */
+  private static String plain(String text) {
+    String close = BLANKS_AND_DOTS.matcher(clean(text)).replaceAll("");
+    return DEGREE.matcher(DEGREES.matcher(close).replaceAll("deg")).replaceAll("deg");
+  }
+
+  private static Optional<Unit> ofPlain(Dimension dimension, String text) {
+    String plain = text;
     String lower = plain.toLowerCase(Locale.ROOT);
     if (dimension == Dimension.POWER && lower.equals("ps")) {
       return Optional.of(METRIC_HORSEPOWER);
@@ -124,8 +141,12 @@ final class LogUnits {
 
   /** Returns whether a text is a unit of any dimension. */
   static boolean known(String text) {
+    if (text.length() > LONGEST) {
+      return false;
+    }
+    String plain = plain(text);
     return isAbsolutePressure(text)
-        || Stream.of(Dimension.values()).anyMatch(d -> find(d, text).isPresent());
+        || Stream.of(Dimension.values()).anyMatch(d -> ofPlain(d, plain).isPresent());
   }
 
   /** Returns whether a unit says that a pressure counts from vacuum. */

@@ -1,10 +1,5 @@
 package soakloop.log;
 
-import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
-import de.siegmar.fastcsv.reader.CloseableIterator;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -77,15 +72,9 @@ final class LongTable {
 
   /** Reads the file into one column for each name, with the times of all. */
   RawTable read(OptionalDouble rate, Problems problems) throws LogException {
-    Rows rows = new Rows();
-    try (CsvReader<Boolean> reader = dialect.reader().build(rows, text.open());
-        CloseableIterator<Boolean> all = reader.iterator()) {
-      while (all.hasNext()) {
-        all.next();
-      }
-    } catch (CsvParseException | IOException | java.io.UncheckedIOException e) {
-      throw problems.only(Layout.brokenQuote(rows.line));
-    }
+    QuotedText.Parsed<Rows> parsed =
+        QuotedText.parse(text::open, dialect, Rows::new, layout.headers(), problems);
+    Rows rows = parsed.rows();
     if (rows.byName.size() > MOST_NAMES) {
       throw problems.only(
           "holds a value a row with more than "
@@ -95,10 +84,10 @@ final class LongTable {
     if (rate.isPresent()) {
       throw problems.only("holds a value a row with its time; take `rate` under log away");
     }
-    return pivot(rows);
+    return pivot(rows, parsed.remark());
   }
 
-  private RawTable pivot(Rows rows) {
+  private RawTable pivot(Rows rows, Optional<Remark> quotes) {
     Series times = rows.times.series();
     Series lines = rows.lines.build();
     int n = times.size();
@@ -146,6 +135,7 @@ final class LongTable {
                 + " of "
                 + width
                 + " columns"));
+    quotes.ifPresent(remarks::add);
     rows.values.remark(layout.headers().get(value).text()).ifPresent(remarks::add);
     String zero = time.kind().fromFirst() ? rows.times.firstCell() : "";
     return new RawTable(
@@ -169,7 +159,7 @@ final class LongTable {
   private record Column(int index, String unit) {}
 
   /** Takes rows. */
-  private final class Rows extends AbstractBaseCsvCallbackHandler<Boolean> {
+  private final class Rows extends QuotedText.Rows {
     private final TimeSink times = new TimeSink(time.kind(), dialect.style());
     private final ColumnSink values;
     private final PackedColumn.Builder which = new PackedColumn.Builder();
@@ -196,6 +186,9 @@ final class LongTable {
 
     @Override
     protected void handleField(int index, char[] chars, int offset, int length, boolean quoted) {
+      if (quoted) {
+        quoted(chars, offset, length);
+      }
       if (line < layout.firstLine()) {
         return;
       }

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -12,8 +13,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What is known of a file's columns while their meaning is being settled. */
 final class Matching {
-  private static final Stats NOTHING = new Stats(0, Double.NaN, Double.NaN, Double.NaN);
-
   private final RawTable table;
   private final ChosenColumns chosen;
   private final LogColumns columns;
@@ -21,6 +20,8 @@ final class Matching {
   private final Problems problems;
   private final String[] remarks;
   private final List<String> complaints = new ArrayList<>();
+  private final List<Remark> said = new ArrayList<>();
+  private final Map<Integer, String> doubts = new HashMap<>();
   private final Map<Integer, Stats> stats = new HashMap<>();
   private final Map<Integer, Reading> readings = new TreeMap<>();
   private final Map<Integer, ColumnNames.Unsettled> unsettled = new TreeMap<>();
@@ -72,9 +73,14 @@ final class Matching {
     return table.columns()[i];
   }
 
+  /** Returns the values of a column that is read, in the file's unit, by the log's rows. */
+  Series rows(int i) {
+    return new PickedRows(Objects.requireNonNull(raw(i)), axis);
+  }
+
   Stats stats(int i) {
     Series raw = raw(i);
-    return raw == null ? NOTHING : stats.computeIfAbsent(i, k -> Stats.of(raw));
+    return raw == null ? Stats.NONE : stats.computeIfAbsent(i, k -> Stats.of(raw));
   }
 
   boolean hasValues(int i) {
@@ -132,6 +138,12 @@ final class Matching {
     return raw == null ? Optional.empty() : Optional.of(new Measured(raw, r.unit(), range, axis));
   }
 
+  /** Returns the absolute pressure after the core, Pa; a gauge one counts from 100 kPa. */
+  Optional<Series> pressureAfterCore() {
+    return si(Signal.MANIFOLD_PRESSURE)
+        .or(() -> si(Signal.BOOST).map(boost -> new DerivedPressure.Moved(boost, 100e3)));
+  }
+
   /** Returns columns whose names leave several signals, with those. */
   Map<Integer, ColumnNames.Unsettled> unsettled() {
     return unsettled;
@@ -156,6 +168,25 @@ final class Matching {
   void complain(int i, String what) {
     remarks[i] = what;
     complaints.add("column `" + header(i).text() + "`: " + what);
+  }
+
+  /** Says what leaves a column's unit open. */
+  void doubt(int i, String why) {
+    doubts.put(i, why);
+  }
+
+  /** Returns what leaves a column's unit open; may be empty. */
+  String doubt(int i) {
+    return doubts.getOrDefault(i, "");
+  }
+
+  /** Says something that a reader of the log should know. */
+  void say(Remark remark) {
+    said.add(remark);
+  }
+
+  List<Remark> said() {
+    return said;
   }
 
   List<String> complaints() {

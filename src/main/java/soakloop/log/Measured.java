@@ -21,4 +21,9 @@ record Measured(Series raw, Unit unit, PlausibleRange range, TimeAxis axis) impl
     double si = unit.toSi(raw.at(axis.row(row)));
     return range.contains(si) ? si : Double.NaN;
   }
+
+  @Override
+  public double lowest() {
+    return unit.toSi(raw.lowest());
+  }
 }

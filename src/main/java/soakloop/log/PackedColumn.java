@@ -25,8 +25,8 @@ final class PackedColumn implements Series {
     this.highest = highest;
   }
 
-  /** Returns a bound that no value is below; infinite if there is none. */
-  double lowest() {
+  @Override
+  public double lowest() {
     return lowest;
   }
 

@@ -18,7 +18,10 @@ final class Places {
   private static final double RISES = 5;
   private static final double STAYS = 2.5;
   private static final double WARM_ENGINE = 273.15 + 72;
-  private static final double HOT_LOOP = 273.15 + 66;
+
+  /** No loop's coolant is as hot, K. */
+  static final double HOT_LOOP = 273.15 + 66;
+
   private static final double TOO_HOT = 273.15 + 125;
   private static final double APART = 0.3;
 
@@ -55,7 +58,7 @@ final class Places {
     for (var entry : open.entrySet()) {
       int i = entry.getKey();
       ColumnNames.Unsettled meaning = meanings.get(i);
-      if (meaning == null) {
+      if (meaning == null || meaning.signals().contains(Signal.RESERVOIR)) {
         continue;
       }
       if (meaning.signals().contains(Signal.CHARGE_TEMPERATURE)) {

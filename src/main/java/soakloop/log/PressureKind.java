@@ -42,7 +42,8 @@ record PressureKind(boolean absolute, String reason) {
       return Optional.empty();
     }
     Series v = speed.get();
-    Stats standing = Stats.of(pressure, i -> v.at(i) < STANDING);
+    Stats standing =
+        v.lowest() < STANDING ? Stats.of(pressure, i -> v.at(i) < STANDING) : Stats.NONE;
     if (standing.count() > 0) {
       if (standing.middle() > 60e3 && standing.middle() < 108e3) {
         return Optional.of(

@@ -26,6 +26,19 @@ public record Remark(Kind kind, long firstRow, long lastRow, String text) {
     /** Time goes back. */
     TIME_FALLS,
     /** Time without rows. */
-    TIME_GAP
+    TIME_GAP,
+    /** What a column may be, and how to settle it. */
+    COLUMNS,
+    /** What gauge and absolute pressures are reckoned by. */
+    BAROMETER
+  }
+
+  /**
+   * Returns the same as a remark of one file among several: its text says which.
+   *
+   * @param file the file's name; rows are that file's
+   */
+  public Remark of(String file) {
+    return new Remark(kind, firstRow, lastRow, file + ": " + text);
   }
 }

@@ -1,6 +1,5 @@
 package soakloop.log;
 
-import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -9,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * Takes rows as they are parsed and hands each cell to its column's sink; cells of columns that
  * nobody reads cost nothing.
  */
-final class RowSink extends AbstractBaseCsvCallbackHandler<Boolean> {
+final class RowSink extends QuotedText.Rows {
   private static final int MOST_NOTES = 100;
 
   private final long firstLine;
@@ -62,6 +61,9 @@ final class RowSink extends AbstractBaseCsvCallbackHandler<Boolean> {
 
   @Override
   protected void handleField(int index, char[] text, int offset, int length, boolean quoted) {
+    if (quoted) {
+      quoted(text, offset, length);
+    }
     if (!active) {
       return;
     }
@@ -150,6 +152,16 @@ final class RowSink extends AbstractBaseCsvCallbackHandler<Boolean> {
       cellsOfFirstLong = getFieldCount();
     }
     lastLong = line;
+  }
+
+  /** Returns the time column. */
+  TimeSink time() {
+    return time;
+  }
+
+  /** Returns a column; nothing where it is not read. */
+  @Nullable ColumnSink sink(int column) {
+    return sinks[column];
   }
 
   /** Returns the line of each row. */

@@ -11,4 +11,9 @@ interface Series {
    * @param row index from 0
    */
   double at(int row);
+
+  /** Returns a bound that no value is below; minus infinity if none is known. */
+  default double lowest() {
+    return Double.NEGATIVE_INFINITY;
+  }
 }

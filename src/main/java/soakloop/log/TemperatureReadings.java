@@ -103,6 +103,7 @@ final class TemperatureReadings {
       Sweeps sweeps = Sweeps.of(work.axis().time(), work.si(Signal.ENGINE_SPEED));
       new Places(work.axis(), sweeps, this::take)
           .settle(open, work.unsettled(), work.headers(), work.taken());
+      new LonePlace(work, this::take).settle(open, sweeps);
     }
   }
 

@@ -1,7 +1,6 @@
 package soakloop.log;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,46 +17,35 @@ final class TimeAxisMaker {
   private static final double GAP_STEPS = 5;
 
   private static final int MOST_REMARKS = 20;
-  private static final int SAMPLED = 4096;
 
   private final Series raw;
   private final Series lines;
   private final int n;
   private final List<Remark> remarks = new ArrayList<>();
-  private int missing;
-  private int firstMissing = -1;
-  private int lastMissing;
-  private long rising;
-  private long equal;
-  private long falling;
-  private double step;
-  private boolean reversed;
+  private final TimeSurvey survey;
+  private final boolean reversed;
   private final PackedColumn.Builder time = new PackedColumn.Builder();
   private final PackedColumn.Builder kept = new PackedColumn.Builder();
   private double offset;
   private double lastRaw = Double.NaN;
   private double lastOut = Double.NEGATIVE_INFINITY;
-  private long repeats;
-  private long firstRepeat;
-  private long lastRepeat;
-  private long backs;
-  private long firstBack;
-  private long lastBack;
+  private final RowCount repeats = new RowCount();
+  private final RowCount backs = new RowCount();
 
   TimeAxisMaker(Series raw, Series lines) {
     this.raw = raw;
     this.lines = lines;
     this.n = raw.size();
+    this.survey = TimeSurvey.of(raw);
+    this.reversed = !survey.isRising() && survey.isReversed();
   }
 
   TimeAxis make() {
-    survey();
     TimeAxis axis;
-    if (missing == 0 && equal == 0 && falling == 0) {
+    if (survey.isRising()) {
       axis = new TimeAxis(raw, Optional.empty(), remarks);
     } else {
       noteMissing();
-      reversed = falling > rising;
       if (reversed) {
         remarks.add(
             new Remark(
@@ -66,63 +54,27 @@ final class TimeAxisMaker {
                 line(n - 1),
                 "time falls from row to row: the file is read from its end"));
       }
-      boolean rounded = equal > ROUNDED * (rising + falling + equal);
-      if (rounded) {
+      if (survey.equalShare() > ROUNDED) {
         spread();
       } else {
         keepRising();
       }
       axis = new TimeAxis(time.build(), Optional.of(kept.build()), remarks);
     }
-    remarks.addAll(TimeGaps.of(axis, lines, step));
+    remarks.addAll(TimeGaps.of(axis, lines, survey.step()));
     return new TimeAxis(axis.time(), axis.rows(), List.copyOf(remarks));
   }
 
-  private void survey() {
-    double[] steps = new double[SAMPLED];
-    int count = 0;
-    int every = Math.max(1, n / SAMPLED);
-    double before = Double.NaN;
-    for (int i = 0; i < n; i++) {
-      double t = raw.at(i);
-      if (Double.isNaN(t)) {
-        firstMissing = missing++ == 0 ? i : firstMissing;
-        lastMissing = i;
-        continue;
-      }
-      double d = t - before;
-      before = t;
-      if (d > 0) {
-        rising++;
-      } else if (d < 0) {
-        falling++;
-      } else if (d == 0) {
-        equal++;
-      }
-      if (d != 0 && !Double.isNaN(d) && i % every == 0 && count < SAMPLED) {
-        steps[count++] = Math.abs(d);
-      }
-    }
-    double[] sorted = Arrays.copyOf(steps, count);
-    Arrays.sort(sorted);
-    step = count == 0 ? 0 : sorted[count / 2];
-  }
-
   private void noteMissing() {
-    if (missing == 0) {
+    if (survey.missing() == 0) {
       return;
     }
-    remarks.add(
-        new Remark(
-            Remark.Kind.ROWS,
-            line(firstMissing),
-            line(lastMissing),
-            missing == 1
-                ? "row " + line(firstMissing) + " has no time; left out"
-                : missing
-                    + " rows, the first row "
-                    + line(firstMissing)
-                    + ", have no time; left out"));
+    long first = line(survey.firstMissing());
+    String text =
+        survey.missing() == 1
+            ? "row " + first + " has no time; left out"
+            : survey.missing() + " rows, the first row " + first + ", have no time; left out";
+    remarks.add(new Remark(Remark.Kind.ROWS, first, line(survey.lastMissing()), text));
   }
 
   private double at(int i) {
@@ -150,39 +102,20 @@ final class TimeAxisMaker {
         put(i, t + offset);
         lastRaw = t;
       } else if (t == lastRaw) {
-        firstRepeat = repeats++ == 0 ? line(row(i)) : firstRepeat;
-        lastRepeat = line(row(i));
+        repeats.add(line(row(i)));
       } else {
-        firstBack = backs++ == 0 ? line(row(i)) : firstBack;
-        lastBack = line(row(i));
+        backs.add(line(row(i)));
       }
     }
-    noteDropped();
-  }
-
-  private void noteDropped() {
-    if (repeats > 0) {
-      remarks.add(
-          new Remark(
-              Remark.Kind.TIME_REPEATS,
-              firstRepeat,
-              lastRepeat,
-              rows(repeats, firstRepeat, "has", "have") + " the time of the row before; left out"));
-    }
-    if (backs > 0) {
-      remarks.add(
-          new Remark(
-              Remark.Kind.TIME_FALLS,
-              firstBack,
-              lastBack,
-              rows(backs, firstBack, "goes", "go") + " back in time; left out"));
-    }
-  }
-
-  private static String rows(long count, long first, String one, String many) {
-    return count == 1
-        ? "row " + first + " " + one
-        : count + " rows, the first row " + first + ", " + many;
+    repeats
+        .remark(
+            Remark.Kind.TIME_REPEATS,
+            "has the time of the row before",
+            "have the time of the row before")
+        .ifPresent(remarks::add);
+    backs
+        .remark(Remark.Kind.TIME_FALLS, "goes back in time", "go back in time")
+        .ifPresent(remarks::add);
   }
 
   /** Whether the rows that follow stay below the last time too. */
@@ -227,7 +160,8 @@ final class TimeAxisMaker {
 
   /** Spreads rows of one rounded stamp evenly up to the next stamp. */
   private void spread() {
-    double usual = step * (rising + falling + 1) / (1.0 + rising + falling + equal);
+    double step = survey.step();
+    double usual = survey.spreadStep();
     long spread = 0;
     int i = 0;
     boolean first = true;

@@ -22,10 +22,14 @@ final class UnitGuess {
     if (stats.count() == 0) {
       return Optional.empty();
     }
+    boolean pressure =
+        signal.dimension() == Dimension.GAUGE_PRESSURE
+            || signal.dimension() == Dimension.ABSOLUTE_PRESSURE;
+    double high = pressure ? stats.top() : stats.high();
     List<Candidate> fit =
         candidates(signal).stream()
-            .filter(c -> c.unit().toSi(stats.high()) >= c.lowest())
-            .filter(c -> c.unit().toSi(stats.high()) <= c.highest())
+            .filter(c -> c.unit().toSi(high) >= c.lowest())
+            .filter(c -> c.unit().toSi(high) <= c.highest())
             .toList();
     if (fit.size() != 1) {
       return Optional.empty();
@@ -34,8 +38,7 @@ final class UnitGuess {
     String reason =
         c.like().isEmpty()
             ? ""
-            : String.format(
-                Locale.ROOT, "no unit said: up to %s, so %s", shown(stats.high()), c.like());
+            : String.format(Locale.ROOT, "no unit said: up to %s, so %s", shown(high), c.like());
     Confidence confidence = c.like().isEmpty() ? Confidence.SURE : Confidence.LIKELY;
     return Optional.of(new Reading(index, signal, c.unit(), confidence, reason));
   }

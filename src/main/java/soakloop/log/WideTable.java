@@ -1,9 +1,5 @@
 package soakloop.log;
 
-import de.siegmar.fastcsv.reader.CloseableIterator;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -34,32 +30,33 @@ final class WideTable {
       throws LogException {
     int n = layout.headers().size();
     List<Header> headers = new ArrayList<>(layout.headers());
-    @Nullable ColumnSink[] sinks = new @Nullable ColumnSink[n];
-    int timeColumn = time.map(TimeColumn::index).orElse(-1);
+    String[] suffixes = new String[n];
     for (int i = 0; i < n; i++) {
-      Header header = headers.get(i);
-      boolean wanted = chosen.signal(i).isPresent() || header.meaning().isPresent();
-      if (i == timeColumn || !wanted) {
-        continue;
+      suffixes[i] = suffix(i);
+      if (!suffixes[i].isEmpty() && headers.get(i).unit().isEmpty()) {
+        headers.set(i, Header.of(headers.get(i).text(), suffixes[i]));
       }
-      String suffix = suffix(i);
-      if (!suffix.isEmpty() && header.unit().isEmpty()) {
-        headers.set(i, Header.of(header.text(), suffix));
-      }
-      boolean states =
-          header.says(Signal.PUMP)
-              || header.says(Signal.FAN)
-              || chosen.signal(i).filter(s -> s == Signal.PUMP || s == Signal.FAN).isPresent();
-      sinks[i] = new ColumnSink(dialect.style(), suffix, states);
     }
-    TimeSink timeSink =
-        new TimeSink(time.map(TimeColumn::kind).orElse(TimeKind.SECONDS), dialect.style());
-    RowSink rows = new RowSink(layout.firstLine(), timeColumn, timeSink, sinks);
-    parse(rows, problems);
+    int timeColumn = time.map(TimeColumn::index).orElse(-1);
+    TimeKind kind = time.map(TimeColumn::kind).orElse(TimeKind.SECONDS);
+    QuotedText.Parsed<RowSink> parsed =
+        QuotedText.parse(
+            text::open,
+            dialect,
+            () ->
+                new RowSink(
+                    layout.firstLine(),
+                    timeColumn,
+                    new TimeSink(kind, dialect.style()),
+                    sinks(timeColumn, suffixes, chosen)),
+            headers,
+            problems);
+    RowSink rows = parsed.rows();
     List<Remark> remarks = new ArrayList<>(rows.remarks(dialect, problems));
+    parsed.remark().ifPresent(remarks::add);
     @Nullable Series[] columns = new @Nullable Series[n];
     for (int i = 0; i < n; i++) {
-      ColumnSink sink = sinks[i];
+      ColumnSink sink = rows.sink(i);
       if (sink != null) {
         columns[i] = sink.series();
         sink.remark(headers.get(i).text()).ifPresent(remarks::add);
@@ -67,21 +64,27 @@ final class WideTable {
     }
     List<String> notes = new ArrayList<>(layout.notes());
     rows.notes().stream().filter(c -> !notes.contains(c)).forEach(notes::add);
-    String zero = time.filter(t -> t.kind().fromFirst()).isPresent() ? timeSink.firstCell() : "";
-    return new RawTable(headers, columns, timeSink.series(), zero, rows.lines(), notes, remarks);
+    TimeSink times = rows.time();
+    String zero = time.filter(t -> t.kind().fromFirst()).isPresent() ? times.firstCell() : "";
+    return new RawTable(headers, columns, times.series(), zero, rows.lines(), notes, remarks);
   }
 
-  private void parse(RowSink sink, Problems problems) throws LogException {
-    try (CsvReader<Boolean> reader = dialect.reader().build(sink, text.open());
-        CloseableIterator<Boolean> rows = reader.iterator()) {
-      while (rows.hasNext()) {
-        rows.next();
+  /** A sink for each column whose name is known or chosen. */
+  private @Nullable ColumnSink[] sinks(int timeColumn, String[] suffixes, ChosenColumns chosen) {
+    @Nullable ColumnSink[] sinks = new @Nullable ColumnSink[suffixes.length];
+    for (int i = 0; i < sinks.length; i++) {
+      Header header = layout.headers().get(i);
+      Optional<Signal> named = chosen.signal(i);
+      if (i == timeColumn || (named.isEmpty() && header.meaning().isEmpty())) {
+        continue;
       }
-    } catch (CsvParseException | IOException | java.io.UncheckedIOException e) {
-      Series lines = sink.lines();
-      long last = lines.size() == 0 ? 0 : (long) lines.at(lines.size() - 1);
-      throw problems.only(Layout.brokenQuote(last + 1));
+      boolean states =
+          header.says(Signal.PUMP)
+              || header.says(Signal.FAN)
+              || named.filter(s -> s == Signal.PUMP || s == Signal.FAN).isPresent();
+      sinks[i] = new ColumnSink(dialect.style(), suffixes[i], states);
     }
+    return sinks;
   }
 
   /** The unit that follows the numbers in most of a column's cells. */

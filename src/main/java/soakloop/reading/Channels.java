@@ -24,7 +24,9 @@ final class Channels {
   static Channels of(Log log) {
     Channels channels = new Channels(log);
     Map<Signal, Updates> rows = new EnumMap<>(Signal.class);
-    log.signals().forEach(signal -> rows.put(signal, Updates.ofRows(log, signal)));
+    double[] times = new double[log.size()];
+    Arrays.setAll(times, log::time);
+    log.signals().forEach(signal -> rows.put(signal, Updates.ofRows(log, signal, times)));
     OptionalInt common = OptionalInt.empty();
     for (Updates each : rows.values()) {
       Refresh alone = new RefreshFinder(each).find(OptionalInt.empty(), quantum(each));

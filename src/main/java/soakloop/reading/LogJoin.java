@@ -9,10 +9,12 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import soakloop.log.Log;
 import soakloop.log.LogException;
+import soakloop.log.Remark;
 import soakloop.log.Signal;
 
 /**
  * Joins two logs of one session, such as an engine's log and a dyno's file, by their engine speeds.
+ * Remarks of both stay, with their file's name; their rows are that file's.
  *
  * @param log all rows of both in the first log's time; a signal that both have is the first's
  * @param match how they were laid over each other
@@ -110,7 +112,11 @@ public record LogJoin(Log log, RpmMatch match) {
     List<String> notes = new ArrayList<>(first.notes());
     notes.addAll(second.notes());
     double[] time = rows.keySet().stream().mapToDouble(Double::doubleValue).toArray();
-    return new Log(first.name() + " + " + second.name(), time, values, columns, notes);
+    List<Remark> remarks = new ArrayList<>();
+    first.remarks().forEach(r -> remarks.add(r.of(first.name())));
+    second.remarks().forEach(r -> remarks.add(r.of(second.name())));
+    return new Log(first.name() + " + " + second.name(), time, values, columns, notes)
+        .withRemarks(remarks);
   }
 
   private static double[] column(TreeMap<Double, int[]> rows, Log log, Signal signal, int place) {

@@ -40,6 +40,16 @@ public record LogReading(
   }
 
   /**
+   * Returns the same of a log with the same values, but other remarks.
+   *
+   * @param other the log
+   */
+  public LogReading with(Log other) {
+    return new LogReading(
+        other, channels, findings, pulls, waits, countedSpeed, table, effectiveness);
+  }
+
+  /**
    * Returns a signal at its true updates; none if the log lacks it.
    *
    * @param signal which

@@ -13,6 +13,9 @@ public final class Updates {
   private final double[] time;
   private final double[] value;
 
+  /** Worked out at first use; minus infinity before. */
+  private volatile double spacing = Double.NEGATIVE_INFINITY;
+
   private Updates(double[] time, double[] value) {
     this.time = time;
     this.value = value;
@@ -37,13 +40,29 @@ public final class Updates {
     return new Updates(time.clone(), value.clone());
   }
 
-  /** Every row of a log that has the signal. */
-  static Updates ofRows(Log log, Signal signal) {
-    int[] rows =
-        IntStream.range(0, log.size()).filter(i -> !Double.isNaN(log.value(signal, i))).toArray();
-    return new Updates(
-        Arrays.stream(rows).mapToDouble(log::time).toArray(),
-        Arrays.stream(rows).mapToDouble(i -> log.value(signal, i)).toArray());
+  /**
+   * Every row of a log that has the signal.
+   *
+   * @param times those of all rows, s; kept, not copied, where each row has the signal
+   */
+  static Updates ofRows(Log log, Signal signal, double[] times) {
+    double[] time = times;
+    double[] value = new double[times.length];
+    int n = 0;
+    for (int i = 0; i < times.length; i++) {
+      double found = log.value(signal, i);
+      if (Double.isNaN(found)) {
+        time = time == times ? times.clone() : time;
+      } else {
+        if (time != times) {
+          time[n] = times[i];
+        }
+        value[n++] = found;
+      }
+    }
+    return n == times.length
+        ? new Updates(times, value)
+        : new Updates(Arrays.copyOf(time, n), Arrays.copyOf(value, n));
   }
 
   /** No values. */
@@ -173,9 +192,14 @@ public final class Updates {
 
   /** Returns the median time between updates, s; NaN for fewer than two. */
   public double spacing() {
-    double[] steps = new double[Math.max(0, time.length - 1)];
-    Arrays.setAll(steps, i -> time[i + 1] - time[i]);
-    return Numbers.median(steps);
+    double known = spacing;
+    if (known == Double.NEGATIVE_INFINITY) {
+      double[] steps = new double[Math.max(0, time.length - 1)];
+      Arrays.setAll(steps, i -> time[i + 1] - time[i]);
+      known = Numbers.median(steps);
+      spacing = known;
+    }
+    return known;
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
@@ -14,10 +15,17 @@ import soakloop.quantity.Unit;
 final class LogSectionReader {
   private final In root;
   private final Source source;
+  private final OptionalDouble barometer;
 
-  LogSectionReader(In root, Source source) {
+  /**
+   * Makes it.
+   *
+   * @param barometer that the scenario states for the day, Pa; a default one tells nothing of a log
+   */
+  LogSectionReader(In root, Source source, OptionalDouble barometer) {
     this.root = root;
     this.source = source;
+    this.barometer = barometer;
   }
 
   Optional<Scenario.Logged> read() {
@@ -33,7 +41,7 @@ final class LogSectionReader {
       return Optional.empty();
     }
     try {
-      return Optional.of(new Scenario.Logged(source.log(file.get(), columns), startsAt));
+      return Optional.of(new Scenario.Logged(source.log(file.get(), columns, barometer), startsAt));
     } catch (LogException e) {
       for (String problem : e.problems()) {
         in.problem("file", problem);

@@ -85,7 +85,8 @@ public final class ScenarioReader {
     Optional<String> about = root.text("about");
     UnitSystem units = root.choice("units").equals("us") ? UnitSystem.US : UnitSystem.METRIC;
     Day day = day(root);
-    Optional<Scenario.Logged> logged = new LogSectionReader(root, source).read();
+    Optional<Scenario.Logged> logged =
+        new LogSectionReader(root, source, barometer(root, day)).read();
     In limits = root.section("limits");
     OptionalDouble charge = limits.optional("charge-temperature");
     limits.done();
@@ -132,9 +133,20 @@ public final class ScenarioReader {
     return logged;
   }
 
+  /** Returns the day's pressure if the scenario states it, Pa. */
+  private static OptionalDouble barometer(In root, Day day) {
+    boolean stated = root.has("day") && root.section("day").has("pressure");
+    return stated ? OptionalDouble.of(day.pressure()) : OptionalDouble.empty();
+  }
+
   private static Day day(In root) {
     In in = root.section("day");
-    Day day = new Day(in.number("temperature"), in.number("pressure"), in.number("humidity"));
+    Day day =
+        new Day(
+            in.number("temperature"),
+            in.number("pressure"),
+            in.number("humidity"),
+            in.number("warming"));
     in.done();
     return day;
   }

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import soakloop.log.Log;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
 import soakloop.log.LogReader;
@@ -27,7 +29,15 @@ public final class Source {
   private final Map<LogKey, LogReading> logs;
   private final Optional<LogReading> known;
 
+  private final Map<Reckoned, LogReading> reckonings;
+
   private record LogKey(Path file, LogColumns columns) {}
+
+  /** A log whose pressures are reckoned by a stated barometer, Pa. */
+  private record Reckoned(String file, LogColumns columns, double barometer) {}
+
+  /** A sweep over the day's pressure makes one for each point. */
+  private static final int MOST_RECKONINGS = 64;
 
   private Source(
       String name,
@@ -37,6 +47,7 @@ public final class Source {
       List<Problem> problems,
       Context.Quantities quantities,
       Map<LogKey, LogReading> logs,
+      Map<Reckoned, LogReading> reckonings,
       Optional<LogReading> known) {
     this.name = name;
     this.file = file;
@@ -45,6 +56,7 @@ public final class Source {
     this.problems = problems;
     this.quantities = quantities;
     this.logs = logs;
+    this.reckonings = reckonings;
     this.known = known;
   }
 
@@ -56,6 +68,7 @@ public final class Source {
         text.root(),
         text.problems(),
         new Context.Quantities(),
+        new ConcurrentHashMap<>(),
         new ConcurrentHashMap<>(),
         Optional.empty());
   }
@@ -69,6 +82,7 @@ public final class Source {
         text.root(),
         text.problems(),
         new Context.Quantities(),
+        new ConcurrentHashMap<>(),
         new ConcurrentHashMap<>(),
         Optional.of(reading));
   }
@@ -96,11 +110,40 @@ public final class Source {
     return quantities;
   }
 
-  /** Returns a log and what it shows. */
-  LogReading log(String relative, LogColumns columns) throws LogException {
+  /**
+   * Returns a log and what it shows.
+   *
+   * @param barometer that the scenario states, Pa
+   */
+  LogReading log(String relative, LogColumns columns, OptionalDouble barometer)
+      throws LogException {
     if (known.isPresent()) {
       return known.get();
     }
+    LogReading read = log(relative, columns);
+    if (barometer.isEmpty()) {
+      return read;
+    }
+    Log reckoned = read.log().withBarometer(barometer.getAsDouble());
+    if (reckoned.signals().equals(read.log().signals())) {
+      return read.with(reckoned);
+    }
+    return reckoned(new Reckoned(relative, columns, barometer.getAsDouble()), reckoned);
+  }
+
+  private LogReading reckoned(Reckoned key, Log log) {
+    LogReading read = reckonings.get(key);
+    if (read == null) {
+      read = LogStudy.of(log, LogOptions.DEFAULTS);
+      if (reckonings.size() >= MOST_RECKONINGS) {
+        reckonings.clear();
+      }
+      reckonings.put(key, read);
+    }
+    return read;
+  }
+
+  private LogReading log(String relative, LogColumns columns) throws LogException {
     Path path = folder.resolve(relative);
     LogKey key = new LogKey(path, columns);
     LogReading read = logs.get(key);
@@ -126,7 +169,7 @@ public final class Source {
             : new Node.Scalar(value, Mark.NONE);
     String[] parts = key.split("\\.", -1);
     Node.Section changed = set(root, key, parts, 0, node);
-    return new Source(name, file, folder, changed, problems, quantities, logs, known);
+    return new Source(name, file, folder, changed, problems, quantities, logs, reckonings, known);
   }
 
   private Node.Section set(Node.Section section, String key, String[] parts, int i, Node value)

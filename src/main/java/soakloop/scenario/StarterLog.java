@@ -90,7 +90,7 @@ final class StarterLog {
 
   /** Whether a column was made from another: the file has none of that name. */
   private static boolean derived(Log.Column column) {
-    return column.header().endsWith(" less barometer") && column.unit().equals("Pa");
+    return column.header().matches(".* (less|plus) barometer") && column.unit().equals("Pa");
   }
 
   private Map<Signal, Signal> exchanged() {

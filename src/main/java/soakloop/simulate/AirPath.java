@@ -145,7 +145,7 @@ final class AirPath {
     Inputs in = m.inputs;
     m.inletAir =
         Double.isNaN(in.inletTemperature)
-            ? day.temperature() + rig.blower().inletPickUp()
+            ? m.day + rig.blower().inletPickUp()
             : in.inletTemperature;
     m.boost =
         switch (in.load) {

@@ -196,7 +196,7 @@ final class LoopModel implements LinearlyImplicitEquation {
   private void boundaries(double t, double[] y, Moment m) {
     drive.at(t - phaseStart, m.inputs);
     Inputs in = m.inputs;
-    m.day = day.temperature();
+    m.day = day.temperatureAt(t);
     m.engineCoolant = Double.isNaN(in.engineCoolant) ? engineCoolantAtStart : in.engineCoolant;
     m.underhood = rig.underhood().temperature(m.day, m.engineCoolant, in.roadSpeed);
     m.coolantFlow = cooling.pump() ? pumpedFlow : 0;

@@ -144,7 +144,7 @@ class HardFilesTest {
       value = {
         "'0,900\n' | has 1 row of values; at least 2 are needed",
         "'0,900,' | has 0 rows of values; at least 2 are needed",
-        "'\"900\n,' | has a broken quoted cell in row 2 or after;",
+        "'\"900\n,' | has quotes throughout that open a cell and never close it, the first in row 2;",
       })
   void hundredMegabytesOfLogTakeLittleRoom(String again, String message) throws Exception {
     String said = logProblem(large("large.csv", "Time [s],RPM\n", again));

@@ -1,5 +1,7 @@
 package soakloop.invented;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
@@ -8,6 +10,7 @@ import java.nio.charset.StandardCharsets;
  * no source); no dress is any one product's.
  *
  * @param name what is special about it
+ * @param road whether the session is one on the road, else one on rollers
  */
 public record LogDress(
     String name,
@@ -21,7 +24,8 @@ public record LogDress(
     Time time,
     Names names,
     Extra extra,
-    String missing) {
+    String missing,
+    boolean road) {
   /** How characters become bytes. */
   public enum Encoding {
     UTF_8(StandardCharsets.UTF_8, ""),
@@ -93,7 +97,15 @@ public record LogDress(
     /** Names that settle all. */
     PLAIN,
     /** Names that leave air, coolant and pressure to the values. */
-    OPEN
+    OPEN,
+    /** Plain names, with road speed, gear, throttle, lambda, spark, knock, states, power too. */
+    FULL,
+    /** One temperature of the loop, taken where coolant leaves the core, with no place said. */
+    LONE_OUT,
+    /** The same, taken where it enters. */
+    LONE_IN,
+    /** An absolute pressure without a barometer. */
+    ABSOLUTE
   }
 
   /** Something else about the layout. */
@@ -110,7 +122,9 @@ public record LogDress(
     HELD,
     LONG,
     REPEATED_HEADER,
-    ENGINE_OFF
+    ENGINE_OFF,
+    /** One quote that opens a cell and never closes. */
+    BROKEN_QUOTE
   }
 
   /** The plainest dress. */
@@ -127,51 +141,69 @@ public record LogDress(
         Time.SECONDS,
         Names.PLAIN,
         Extra.NONE,
-        "");
+        "",
+        false);
   }
 
   public LogDress parted(char by, char sign) {
     return new LogDress(
-        name, by, sign, encoding, lineEnd, preamble, units, us, time, names, extra, missing);
+        name, by, sign, encoding, lineEnd, preamble, units, us, time, names, extra, missing, road);
   }
 
   public LogDress encoded(Encoding as, String end) {
     return new LogDress(
-        name, separator, decimal, as, end, preamble, units, us, time, names, extra, missing);
+        name, separator, decimal, as, end, preamble, units, us, time, names, extra, missing, road);
   }
 
   public LogDress after(Preamble before) {
     return new LogDress(
-        name, separator, decimal, encoding, lineEnd, before, units, us, time, names, extra,
-        missing);
+        name, separator, decimal, encoding, lineEnd, before, units, us, time, names, extra, missing,
+        road);
   }
 
   public LogDress units(Units at, boolean american) {
     return new LogDress(
         name, separator, decimal, encoding, lineEnd, preamble, at, american, time, names, extra,
-        missing);
+        missing, road);
   }
 
   public LogDress timed(Time as) {
     return new LogDress(
-        name, separator, decimal, encoding, lineEnd, preamble, units, us, as, names, extra,
-        missing);
+        name, separator, decimal, encoding, lineEnd, preamble, units, us, as, names, extra, missing,
+        road);
   }
 
   public LogDress named(Names as) {
     return new LogDress(
-        name, separator, decimal, encoding, lineEnd, preamble, units, us, time, as, extra, missing);
+        name, separator, decimal, encoding, lineEnd, preamble, units, us, time, as, extra, missing,
+        road);
   }
 
   public LogDress with(Extra other) {
     return new LogDress(
         name, separator, decimal, encoding, lineEnd, preamble, units, us, time, names, other,
-        missing);
+        missing, road);
   }
 
   public LogDress missing(String word) {
     return new LogDress(
-        name, separator, decimal, encoding, lineEnd, preamble, units, us, time, names, extra, word);
+        name, separator, decimal, encoding, lineEnd, preamble, units, us, time, names, extra, word,
+        road);
+  }
+
+  /** The same on the road. */
+  public LogDress onTheRoad() {
+    return new LogDress(
+        name, separator, decimal, encoding, lineEnd, preamble, units, us, time, names, extra,
+        missing, true);
+  }
+
+  /** Writes a number as this dress does. */
+  String number(double value, int decimals) {
+    return BigDecimal.valueOf(value)
+        .setScale(decimals, RoundingMode.HALF_UP)
+        .toPlainString()
+        .replace('.', decimal);
   }
 
   @Override
@@ -187,6 +219,7 @@ public record LogDress(
         time.toString(),
         names.toString(),
         extra.toString(),
+        road ? "road" : "rollers",
         missing);
   }
 }

@@ -81,6 +81,38 @@ public final class LogDresses {
             .units(Units.BRACKETED_ROW, true)
             .timed(Time.DAYS)
             .with(Extra.INDEX));
+    all.add(plain("full").named(Names.FULL));
+    all.add(plain("full, US, units nowhere").named(Names.FULL).units(Units.NOWHERE, true));
+    all.add(plain("full, units nowhere").named(Names.FULL).units(Units.NOWHERE, false));
+    all.add(plain("US, units nowhere, on the road").units(Units.NOWHERE, true).onTheRoad());
+    all.add(plain("on the road").onTheRoad());
+    all.add(
+        plain("full, on the road, cells with units")
+            .named(Names.FULL)
+            .units(Units.CELLS, true)
+            .timed(Time.CLOCK)
+            .onTheRoad());
+    all.add(
+        plain("full, on the road, abroad")
+            .parted(';', ',')
+            .encoded(Encoding.UTF_8_MARKED, "\r\n")
+            .after(Preamble.RAGGED)
+            .units(Units.ROW, false)
+            .named(Names.FULL)
+            .timed(Time.EPOCH_MILLISECONDS)
+            .missing("---")
+            .onTheRoad());
+    all.add(plain("open names, on the road").named(Names.OPEN).onTheRoad());
+    all.add(plain("one loop temperature, core out").named(Names.LONE_OUT));
+    all.add(plain("one loop temperature, core in, US").named(Names.LONE_IN).units(Units.ROW, true));
+    all.add(plain("one loop temperature, core out, road").named(Names.LONE_OUT).onTheRoad());
+    all.add(plain("one loop temperature, core in, road").named(Names.LONE_IN).onTheRoad());
+    all.add(plain("absolute pressure alone").named(Names.ABSOLUTE));
+    all.add(
+        plain("broken quote, semicolons")
+            .parted(';', ',')
+            .units(Units.SPACED_CELLS, false)
+            .with(Extra.BROKEN_QUOTE));
     return all;
   }
 
@@ -92,14 +124,14 @@ public final class LogDresses {
     Extra extra = any(random, Extra.values());
     Time time = any(random, Time.values());
     Units units = any(random, Units.values());
-    Names names = random.nextInt(4) == 0 ? Names.OPEN : Names.PLAIN;
+    Names names = any(random, Names.PLAIN, Names.PLAIN, Names.FULL, Names.OPEN);
     boolean sparse = extra == Extra.POLLED || extra == Extra.HELD;
     if (extra == Extra.LONG) {
       // A row for each value has a time in each row, and stamps that repeat say nothing else.
       time = any(random, Time.SECONDS, Time.MILLISECONDS, Time.CLOCK, Time.ISO, Time.NEGATIVE);
       units = Units.ROW;
     }
-    if (sparse) {
+    if (sparse || extra == Extra.TEXTS) {
       names = Names.PLAIN;
     }
     Preamble preamble =
@@ -109,15 +141,17 @@ public final class LogDresses {
     if (units == Units.AFTER_COMMA && separator == ',') {
       units = Units.BRACKETS;
     }
-    return plain("random")
-        .parted(separator, decimal)
-        .encoded(any(random, Encoding.values()), any(random, "\n", "\r\n"))
-        .after(preamble)
-        .units(units, random.nextBoolean())
-        .timed(time)
-        .named(names)
-        .with(extra)
-        .missing(any(random, "", "", "NaN", "N/A", "---"));
+    LogDress dress =
+        plain("random")
+            .parted(separator, decimal)
+            .encoded(any(random, Encoding.values()), any(random, "\n", "\r\n"))
+            .after(preamble)
+            .units(units, random.nextBoolean())
+            .timed(time)
+            .named(names)
+            .with(extra)
+            .missing(any(random, "", "", "NaN", "N/A", "---"));
+    return random.nextInt(3) == 0 ? dress.onTheRoad() : dress;
   }
 
   @SafeVarargs

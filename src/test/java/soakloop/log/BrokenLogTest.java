@@ -116,9 +116,9 @@ class BrokenLogTest {
             "row 1 holds numbers where the names of the columns must stand; export the log with one"
                 + " header row"),
         Arguments.of(
-            "Time [s],RPM\n0,\"900\n1,900\n",
-            "has a broken quoted cell in row 2 or after; allowed: a pair of quotes around a cell, a"
-                + " quote within it doubled"),
+            "Time [s],RPM\n0,\"900\n1,\"900\n2,900\n",
+            "has quotes throughout that open a cell and never close it, the first in row 2; allowed: a pair of"
+                + " quotes around a cell, a quote within it doubled"),
         Arguments.of("{\"time\": [0, 1]}\n", "is JSON; export the log as CSV"),
         Arguments.of("<?xml version=\"1.0\"?>\n<log/>\n", "is XML; export the log as CSV"),
         Arguments.of("# Time [s],RPM,\"a", "has 0 rows of values; at least 2 are needed"),

@@ -1,6 +1,7 @@
 package soakloop.log;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -56,16 +57,7 @@ class DressedLogsTest {
 
     String of = dress + ": " + log.columns() + log.remarks();
     assertEquals(wanted.times().length, log.size(), of);
-    Set<Signal> signals = new TreeSet<>(wanted.values().keySet());
-    if (dress.units() == LogDress.Units.NOWHERE) {
-      signals.remove(Signal.AIR_MASS_FLOW); // g/s or lb/min: nothing tells
-    }
-    if (dress.extra() == LogDress.Extra.TEXTS) {
-      signals.add(Signal.PUMP);
-    }
-    if (dress.extra() == LogDress.Extra.ENGINE_OFF && dress.names() == LogDress.Names.OPEN) {
-      signals.add(Signal.BOOST);
-    }
+    Set<Signal> signals = signals(dress, wanted);
     assertEquals(signals, new TreeSet<>(log.signals()), of);
     for (int i = 0; i < log.size(); i++) {
       assertEquals(wanted.times()[i], log.time(i), wanted.timeGrain(), of);
@@ -78,14 +70,38 @@ class DressedLogsTest {
         assertEquals(value, log.value(entry.getKey(), i), grain, () -> entry.getKey() + of);
       }
     }
-    if (log.has(Signal.PUMP)) {
+    if (dress.extra() == LogDress.Extra.TEXTS) {
       assertEquals(1, log.value(Signal.PUMP, 5));
     }
-    if (log.has(Signal.BOOST) && !wanted.values().containsKey(Signal.BOOST)) {
+    if (log.has(Signal.BOOST) && log.has(Signal.MANIFOLD_PRESSURE)) {
       assertEquals(
-          log.value(Signal.MANIFOLD_PRESSURE, 300) - DressedLog.BAROMETER,
+          log.value(Signal.MANIFOLD_PRESSURE, 300) - wanted.barometer(),
           log.value(Signal.BOOST, 300),
           100);
     }
+    boolean broken =
+        dress.extra() == LogDress.Extra.BROKEN_QUOTE
+            && log.remarks().stream().noneMatch(r -> r.text().contains("a quote opens"));
+    assertFalse(broken, of);
+  }
+
+  /**
+   * What a reader must find: what is written, less what nothing tells, and what follows from it.
+   */
+  private static Set<Signal> signals(LogDress dress, DressedLog wanted) {
+    Set<Signal> signals = new TreeSet<>(wanted.values().keySet());
+    if (dress.units() == LogDress.Units.NOWHERE) {
+      signals.remove(Signal.ROAD_SPEED); // km/h or mph: nothing tells
+    }
+    if (dress.extra() == LogDress.Extra.TEXTS) {
+      signals.add(Signal.PUMP);
+    }
+    if (dress.extra() == LogDress.Extra.ENGINE_OFF && signals.contains(Signal.MANIFOLD_PRESSURE)) {
+      signals.add(Signal.BOOST);
+    }
+    if (signals.contains(Signal.BAROMETER)) {
+      signals.add(Signal.MANIFOLD_PRESSURE);
+    }
+    return signals;
   }
 }

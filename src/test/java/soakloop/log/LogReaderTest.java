@@ -152,7 +152,7 @@ class LogReaderTest {
             + " name it in the scenario to use it",
         "Coolant temp [degC] | it stands at 35 degC, so it may be the loop's, but does not say"
             + " where in it; name it in the scenario to use it",
-        "Loop coolant [degC] | it does not say where in the loop;"
+        "Loop coolant [degC] | it does not say where in the loop, and no pull tells;"
             + " name it in the scenario to use it",
         "Reservoir [L] | its unit is not one of a temperature",
         "Oil temp [degC] | not a known name",

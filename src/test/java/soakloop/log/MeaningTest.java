@@ -3,17 +3,17 @@ package soakloop.log;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static soakloop.log.MadeUpLog.column;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import soakloop.log.MadeUpLog.Course;
 
 /**
  * What names leave open is told by values: idle vacuum, the barometer with the engine off, a warm
@@ -21,18 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("trade")
 class MeaningTest {
-  private static final int ROWS = 1200;
-
   @TempDir Path folder;
-
-  /** A value at a time of a made-up session: idle, a pull from 40 to 50 s, idle. */
-  private interface Course {
-    double at(double time, double load);
-  }
-
-  private static double load(double t) {
-    return t < 40 || t > 50 ? 0 : (t - 40) / 10;
-  }
 
   private Log read(Map<String, Course> columns, double offUntil) throws IOException, LogException {
     return read(columns, offUntil, LogColumns.NONE);
@@ -40,23 +29,7 @@ class MeaningTest {
 
   private Log read(Map<String, Course> columns, double offUntil, LogColumns said)
       throws IOException, LogException {
-    StringBuilder text = new StringBuilder("Time [s],RPM");
-    columns.keySet().forEach(name -> text.append(',').append(name));
-    for (int i = 0; i < ROWS; i++) {
-      double t = i * 0.1;
-      double rpm = t < offUntil ? 0 : t >= 40 && t <= 50 ? 2600 + 4000 * load(t) : 850;
-      text.append(String.format(Locale.ROOT, "%n%.1f,%.0f", t, rpm));
-      for (Course course : columns.values()) {
-        text.append(String.format(Locale.ROOT, ",%.2f", course.at(t, load(t))));
-      }
-    }
-    Path file = folder.resolve("run.csv");
-    Files.writeString(file, text);
-    return LogReader.read(file, said);
-  }
-
-  private static Log.Column column(Log log, String header) {
-    return log.columns().stream().filter(c -> c.header().equals(header)).findFirst().orElseThrow();
+    return MadeUpLog.read(folder, columns, offUntil, said);
   }
 
   private static double absolute(double t, double load) {

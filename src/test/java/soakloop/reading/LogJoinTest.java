@@ -18,6 +18,7 @@ import soakloop.invented.Outing;
 import soakloop.invented.Recorder;
 import soakloop.log.Log;
 import soakloop.log.LogException;
+import soakloop.log.Remark;
 import soakloop.log.Signal;
 import soakloop.quantity.Estimate;
 
@@ -206,6 +207,22 @@ class LogJoinTest {
     assertTrue(reading.table().get(1).power().isEmpty());
     Updates power = reading.updates(Signal.WHEEL_POWER);
     assertEquals(23, power.time(power.from(power.time(0))), 0.1);
+  }
+
+  @Test
+  void joinedLogKeepsTheRemarksOfBothWithTheirFilesNames() throws Exception {
+    Outing outing = unlike();
+    Remark gap = new Remark(Remark.Kind.TIME_GAP, 4, 5, "60.0 s without rows");
+    Remark cells = new Remark(Remark.Kind.CELLS, 9, 9, "row 9, column `P`: `x` is no number");
+    Log engine = new Recorder(0.1, 1, ENGINE).record(outing).withRemarks(List.of(gap, cells));
+    Log dyno = new Recorder(0.05, 2, DYNO).record(outing, 22.98, 34, 0).withRemarks(List.of(gap));
+    Log log = LogJoin.of(engine, dyno, OptionalDouble.empty()).log();
+    String name = "invented.csv: ";
+    assertEquals(
+        List.of(gap.of("invented.csv"), cells.of("invented.csv"), gap.of("invented.csv")),
+        log.remarks());
+    assertEquals(name + "60.0 s without rows", log.remarks().get(2).text());
+    assertEquals(9, log.remarks().get(1).firstRow());
   }
 
   @Test

@@ -1,5 +1,6 @@
 package soakloop.study;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,6 +14,8 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,6 +38,9 @@ import soakloop.simulate.Warning;
 
 /** Scenarios made from logs run as they stand, with their pulls where the log has them. */
 class StarterScenarioTest {
+  private static final Path PIN =
+      Path.of("src", "test", "resources", "soakloop", "starter", "cool-morning.yaml");
+
   @TempDir Path folder;
 
   static List<LogDress> dresses() {
@@ -63,10 +69,8 @@ class StarterScenarioTest {
     LogReading after = scenario.logged().orElseThrow().reading();
     assertEquals(before.channels().keySet(), after.channels().keySet(), text);
     for (Signal signal : before.channels().keySet()) {
-      assertEquals(
-          java.util.Arrays.toString(before.updates(signal).values()),
-          java.util.Arrays.toString(after.updates(signal).values()),
-          signal + text);
+      assertArrayEquals(
+          before.updates(signal).values(), after.updates(signal).values(), signal + text);
     }
     Outcome outcome = Run.of(scenario);
     assertEquals(before.pulls().size(), outcome.trace().pulls().size(), text + before.pulls());
@@ -98,6 +102,22 @@ class StarterScenarioTest {
         .pulls()
         .forEach(
             p -> System.out.println(p.sensor().end() - p.logged().orElseThrow().sensor().end()));
+  }
+
+  /** A pin of one whole text, to show what changes; no truth. */
+  @Test
+  @Tag("regression")
+  void coolMorningReadsAsPinned() throws Exception {
+    Path log = folder.resolve("cool-morning.csv");
+    Files.copy(Path.of("scenarios", "logs", "cool-morning.csv"), log);
+    String text = made(log, LogColumns.NONE, folder.resolve("starter.yaml"));
+    if (Boolean.getBoolean("soakloop.write")) {
+      Files.writeString(PIN, text);
+    }
+    assertEquals(
+        Files.readString(PIN),
+        text,
+        "changed: mvn test -Dtest=StarterScenarioTest -Dsoakloop.write=true");
   }
 
   @ParameterizedTest

@@ -13,11 +13,11 @@ import soakloop.reading.LogReading;
 import soakloop.reading.Pull;
 
 /** What a log shows, in a line or two. */
-final class LogWords {
+final class LogInShort {
   /** Pulls whose times are told. */
   private static final int TIMED = 8;
 
-  private LogWords() {}
+  private LogInShort() {}
 
   /** Returns the pulls; empty if the log has no channel that could show one. */
   static Optional<String> pulls(LogReading reading) {
@@ -58,6 +58,6 @@ final class LogWords {
   private static String channels(java.util.Set<Signal> signals) {
     return signals.isEmpty()
         ? ""
-        : " (" + signals.stream().map(Signal::key).collect(Collectors.joining(", ")) + ")";
+        : " (" + signals.stream().map(Signal::label).collect(Collectors.joining(", ")) + ")";
   }
 }

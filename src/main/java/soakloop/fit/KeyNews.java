@@ -1,0 +1,42 @@
+package soakloop.fit;
+
+/**
+ * What logs say of one key.
+ *
+ * @param key which
+ * @param before what was believed, SI
+ * @param after what is known now, SI
+ * @param shift how far it moved, in standard deviations of what was believed [-]
+ * @param left what is left of its standard deviation [-]: 1 is no news
+ */
+public record KeyNews(FitKey key, Band before, Band after, double shift, double left) {
+  /** From here on a key's answer is just what was assumed [-]. */
+  static final double NO_NEWS = 0.9;
+
+  /** A key that moved further than this was believed wrongly, or the model lacks something [-]. */
+  static final double SURPRISE = 2.5;
+
+  static KeyNews of(FitKey key, double place, double left) {
+    double reach = FitKey.NINETY;
+    return new KeyNews(
+        key,
+        ordered(key.value(-reach), key.value(0), key.value(reach)),
+        ordered(key.value(place - reach * left), key.value(place), key.value(place + reach * left)),
+        place,
+        left);
+  }
+
+  private static Band ordered(double low, double middle, double high) {
+    return low <= high ? new Band(low, middle, high) : new Band(high, middle, low);
+  }
+
+  /** Returns whether the logs decide it to any degree. */
+  public boolean isNews() {
+    return left < NO_NEWS;
+  }
+
+  /** Returns whether it moved further than was thought likely. */
+  public boolean isSurprise() {
+    return Math.abs(shift) > SURPRISE;
+  }
+}
