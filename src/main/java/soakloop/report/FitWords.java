@@ -15,12 +15,14 @@ record FitWords(Display display) {
     Dimension spread = dimension.ofSpread();
     double half = display.units().unit(spread).fromSi(band.half());
     int decimals = decimals(half);
-    String plus = display.plain() ? " +/- " : " \u00b1 ";
-    return display.number(band.middle(), dimension, decimals)
-        + plus
-        + display.number(band.half(), spread, decimals)
-        + " "
-        + display.symbol(dimension);
+    String space = display.plain() ? " " : "\u00a0";
+    String plus = display.plain() ? " +/- " : "\u00a0\u00b1\u00a0";
+    return (display.number(band.middle(), dimension, decimals)
+            + plus
+            + display.number(band.half(), spread, decimals)
+            + space
+            + display.symbol(dimension))
+        .strip();
   }
 
   /** Returns an interval, rounded to what is known of it. */
