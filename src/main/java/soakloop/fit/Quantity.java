@@ -78,7 +78,8 @@ public enum Quantity {
     }
   };
 
-  private static final double STATED_DIFFERENCE = 100;
+  /** The air above the coolant that {@link #CORE_DUTY} is stated for, K. */
+  public static final double STATED_DIFFERENCE = 100;
 
   private final String key;
   private final String label;

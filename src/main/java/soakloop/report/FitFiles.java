@@ -69,12 +69,11 @@ record FitFiles(FitResult result, Map<String, String> scenarios, String version)
           .forEach(
               (quantity, after) ->
                   rows.add(
-                      new FitIntervals.Row(
-                          FitSentences.name(quantity) + of,
+                      FitIntervals.Row.of(
+                          words.name(quantity) + of,
                           words.known(after, quantity.dimension()),
                           known.before().getOrDefault(quantity, FitSentences.NONE),
-                          after,
-                          false)));
+                          after)));
     }
     return new FitIntervals(
         NEXT,

@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Shape;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.annotations.XYShapeAnnotation;
@@ -31,8 +30,8 @@ import soakloop.fit.Band;
  */
 record FitIntervals(String name, String title, String caption, String subtitle, List<Row> rows)
     implements Chart {
-  private static final int ROW = 46;
-  private static final int NARROW_ROW = 60;
+  private static final int ROW = 48;
+  private static final int NARROW_ROW = 66;
   private static final int AXIS = 72;
   private static final int HEADING = 66;
 
@@ -52,6 +51,12 @@ record FitIntervals(String name, String title, String caption, String subtitle, 
    * @param far whether it moved further than was thought likely
    */
   record Row(String what, String value, Band before, Band after, boolean far) {
+    /** Makes a row of what moved so far that its interval now leaves that before behind. */
+    static Row of(String what, String value, Band before, Band after) {
+      boolean apart = after.low() > before.high() || after.high() < before.low();
+      return new Row(what, value, before, after, apart);
+    }
+
     /** Returns where a value lies: 0 what was believed, 1 and -1 the ends of its interval. */
     double place(double value) {
       double away = value - before.middle();
@@ -117,31 +122,24 @@ record FitIntervals(String name, String title, String caption, String subtitle, 
     Font font = style.narrow() ? style.small() : style.font();
     text(plot, font, 0, top - 13 * unit, row.what, Palette.INK);
     if (style.narrow()) {
-      text(plot, font, 0, top - 28 * unit, row.value, Palette.QUIET);
+      text(plot, font, 0, top - 29 * unit, row.value, Palette.QUIET);
     } else {
       text(plot, font, 1, top - 13 * unit, row.value, Palette.INK);
     }
-    double y = top - (rowHeight(style) - 8) * unit;
+    double y = top - (rowHeight(style) - 15) * unit;
     bar(plot, -1, 1, y - 6 * unit, 12 * unit, Palette.LOAM);
     double from = row.place(row.after.low());
     double to = row.place(row.after.high());
     Color color = row.far ? Palette.HOT : Palette.BLUE;
     bar(plot, from, to, y - 3 * unit, 6 * unit, color);
     double middle = row.place(row.after.middle());
-    mark(
-        plot,
-        new Line2D.Double(middle, y - 7 * unit, middle, y + 7 * unit),
-        new BasicStroke(2.4f),
-        color);
+    double wide = 3 * plot.getDomainAxis().getRange().getLength() / style.width();
+    bar(plot, middle - wide / 2, middle + wide / 2, y - 8 * unit, 16 * unit, color);
   }
 
   private static void bar(XYPlot plot, double from, double to, double y, double high, Color color) {
     Shape bar = new Rectangle2D.Double(from, y, to - from, high);
     plot.addAnnotation(new XYShapeAnnotation(bar, null, null, color));
-  }
-
-  private static void mark(XYPlot plot, Shape shape, BasicStroke stroke, Color color) {
-    plot.addAnnotation(new XYShapeAnnotation(shape, stroke, color));
   }
 
   /** Writes words at a share of the width: from there, or up to the right edge. */

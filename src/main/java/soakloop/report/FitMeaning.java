@@ -3,6 +3,7 @@ package soakloop.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import soakloop.fit.FitResult;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
@@ -67,7 +68,7 @@ record FitMeaning(
             + display.difference(Math.max(0, last.core()))
             + "; a loop that sent its coolant in as cold as the air around the car, by "
             + display.difference(Math.max(0, last.coldestLoop()))
-            + ". More than that neither of them can give there.");
+            + ". Beyond that only ice helps.");
     return sentences;
   }
 
@@ -130,17 +131,20 @@ record FitMeaning(
   private static final Dimension DIFFERENCE = Dimension.TEMPERATURE_DIFFERENCE;
 
   private void row(
-      List<List<String>> rows,
-      String name,
-      java.util.function.ToDoubleFunction<SoakParts> part,
-      Dimension dimension) {
+      List<List<String>> rows, String name, ToDoubleFunction<SoakParts> part, Dimension dimension) {
     List<String> row = new ArrayList<>(List.of(name));
     int decimals = dimension == Dimension.FRACTION ? 0 : 1;
     double now = part.applyAsDouble(last);
     first.ifPresent(f -> row.add(display.show(part.applyAsDouble(f), dimension, decimals)));
     row.add(display.show(now, dimension, decimals));
     first.ifPresent(
-        f -> row.add(display.signed(now - part.applyAsDouble(f), dimension.ofSpread(), decimals)));
+        f -> {
+          double more = now - part.applyAsDouble(f);
+          row.add(
+              dimension == Dimension.FRACTION
+                  ? display.signed(more, dimension, decimals) + " points"
+                  : display.fineDifference(more));
+        });
     rows.add(row);
   }
 }

@@ -26,9 +26,6 @@ record FitSentences(FitResult result, FitWords words) {
   /** Keys named in one sentence. */
   private static final int NAMED = 6;
 
-  /** The air above the coolant that a core's duty is stated for, K. */
-  private static final double STATED = 100;
-
   /** Told first, in this order. */
   private static final List<Quantity> TOLD =
       List.of(
@@ -97,24 +94,12 @@ record FitSentences(FitResult result, FitWords words) {
               "At a pull's counted end the core takes " + now + " of the heat there is to take";
           case CORE_DUTY ->
               "With air "
-                  + words.display().difference(STATED)
+                  + words.display().difference(Quantity.STATED_DIFFERENCE)
                   + " above the coolant it would take "
                   + now;
           case LOOP_FLOW -> "The loop really flows " + now;
         };
     return Display.sentenceStart(of + said + then);
-  }
-
-  /** Returns what a quantity is called in a table. */
-  static String name(Quantity quantity) {
-    return switch (quantity) {
-      case NEXT_PEAK -> "Sensor peak";
-      case NEXT_END -> "Sensor at the counted end";
-      case NEXT_COOLANT -> "Coolant into the core at the start";
-      case CORE_SHARE -> "Core takes of what it could";
-      case CORE_DUTY -> "Core duty at stated difference";
-      case LOOP_FLOW -> "Coolant flow";
-    };
   }
 
   private String heldOut(HeldOut held) {

@@ -3,6 +3,7 @@ package soakloop.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import soakloop.fit.FitKey;
 import soakloop.fit.FitResult;
 import soakloop.fit.HeldOut;
@@ -79,14 +80,13 @@ record FitTables(FitResult result, FitWords words) {
               (quantity, after) ->
                   rows.add(
                       List.of(
-                          FitSentences.name(quantity) + of,
+                          words.name(quantity) + of,
                           words.known(
                               known.before().getOrDefault(quantity, FitSentences.NONE),
                               quantity.dimension()),
-                          words.known(after, quantity.dimension()),
-                          quantity.label())));
+                          words.known(after, quantity.dimension()))));
     }
-    return new Table(List.of("", "Before", "Now", "What it is"), rows, 1, 2);
+    return new Table(List.of("", "Before", "Now"), rows, 1, 2);
   }
 
   /** Returns the pulls that were held out. */
@@ -104,8 +104,7 @@ record FitTables(FitResult result, FitWords words) {
               display.fineDifference(held.error()),
               held.inside() ? "inside" : "outside"));
     }
-    List<String> head =
-        List.of("Pull", "Without the log", "Foretold", "Logged", "Middle less logged", "Band");
+    List<String> head = List.of("Pull", "Without the log", "Foretold", "Logged", "Off by", "Band");
     return new Table(head, rows, 1, 4);
   }
 
@@ -140,7 +139,7 @@ record FitTables(FitResult result, FitWords words) {
     }
 
     String number() {
-      return String.format(java.util.Locale.ROOT, "%+.2f", share);
+      return String.format(Locale.ROOT, "%+.2f", share);
     }
   }
 
@@ -156,7 +155,7 @@ record FitTables(FitResult result, FitWords words) {
               difference(fit.before()),
               difference(fit.after()),
               difference(fit.error()),
-              String.format(java.util.Locale.ROOT, "%.0f s", fit.errorTime())));
+              String.format(Locale.ROOT, "%.0f s", fit.errorTime())));
     }
     String in = ", " + words.display().symbol(Dimension.TEMPERATURE_DIFFERENCE);
     return new Table(
