@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
+import soakloop.fit.Band;
 import soakloop.fit.FitResult;
+import soakloop.fit.Quantity;
 
 /**
  * The files of a fit.
@@ -64,16 +66,14 @@ record FitFiles(FitResult result, Map<String, String> scenarios, String version)
     for (int i = 0; i < result.quantities().size(); i++) {
       FitResult.Quantities known = result.quantities().get(i);
       String of = of(result, i);
-      known
-          .after()
-          .forEach(
-              (quantity, after) ->
-                  rows.add(
-                      FitIntervals.Row.of(
-                          words.name(quantity) + of,
-                          words.known(after, quantity.dimension()),
-                          known.before().getOrDefault(quantity, FitSentences.NONE),
-                          after)));
+      for (Quantity quantity : Quantity.values()) {
+        if (words.isOpen(known, quantity)) {
+          Band before = known.before().getOrDefault(quantity, FitSentences.NONE);
+          Band after = known.after().getOrDefault(quantity, FitSentences.NONE);
+          String value = words.known(after, quantity.dimension());
+          rows.add(FitIntervals.Row.of(words.name(quantity) + of, value, before, after));
+        }
+      }
     }
     return new FitIntervals(
         NEXT,
@@ -81,7 +81,7 @@ record FitFiles(FitResult result, Map<String, String> scenarios, String version)
         "One more pull like the last, after a wait like the one before it, and the car under it."
             + " The pale bars are all drawn equally long: a short bar on one is what the log adds.",
         title(),
-        rows.stream().filter(r -> Double.isFinite(r.before().half() + r.after().half())).toList());
+        rows);
   }
 
   private FitIntervals keys(FitWords words) {
@@ -103,6 +103,9 @@ record FitFiles(FitResult result, Map<String, String> scenarios, String version)
         "What the log says of each key",
         "Most news first. The pale bar is the spread before the log, all drawn equally long, the"
             + " bar on it what is left; nine times in ten the truth lies on it."
+            + (rows.stream().anyMatch(FitIntervals.Row::isCut)
+                ? " What lies beyond 5 is drawn at the edge."
+                : "")
             + (left > 0 ? " The other " + left + ", with less news, are in the table." : ""),
         title(),
         rows);

@@ -57,6 +57,11 @@ record FitIntervals(String name, String title, String caption, String subtitle, 
       return new Row(what, value, before, after, apart);
     }
 
+    /** Returns whether some of what is known lies beyond what is drawn. */
+    boolean isCut() {
+      return Math.max(Math.abs(place(after.low())), Math.abs(place(after.high()))) >= FURTHEST;
+    }
+
     /** Returns where a value lies: 0 what was believed, 1 and -1 the ends of its interval. */
     double place(double value) {
       double away = value - before.middle();

@@ -56,7 +56,7 @@ record FitSentences(FitResult result, FitWords words) {
     List<String> sentences = new ArrayList<>();
     for (Quantity quantity : TOLD) {
       for (FitResult.Quantities known : result.quantities()) {
-        if (known.after().containsKey(quantity)) {
+        if (words.isOpen(known, quantity)) {
           sentences.add(told(known, quantity));
         }
       }

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import soakloop.fit.Band;
 import soakloop.fit.FitKey;
 import soakloop.fit.FitResult;
 import soakloop.fit.HeldOut;
 import soakloop.fit.KeyNews;
+import soakloop.fit.Quantity;
 import soakloop.quantity.Dimension;
 
 /**
@@ -74,17 +76,17 @@ record FitTables(FitResult result, FitWords words) {
     for (int i = 0; i < result.quantities().size(); i++) {
       FitResult.Quantities known = result.quantities().get(i);
       String of = FitFiles.of(result, i);
-      known
-          .after()
-          .forEach(
-              (quantity, after) ->
-                  rows.add(
-                      List.of(
-                          words.name(quantity) + of,
-                          words.known(
-                              known.before().getOrDefault(quantity, FitSentences.NONE),
-                              quantity.dimension()),
-                          words.known(after, quantity.dimension()))));
+      for (Quantity quantity : Quantity.values()) {
+        if (words.isOpen(known, quantity)) {
+          Band before = known.before().getOrDefault(quantity, FitSentences.NONE);
+          Band after = known.after().getOrDefault(quantity, FitSentences.NONE);
+          rows.add(
+              List.of(
+                  words.name(quantity) + of,
+                  words.known(before, quantity.dimension()),
+                  words.known(after, quantity.dimension())));
+        }
+      }
     }
     return new Table(List.of("", "Before", "Now"), rows, 1, 2);
   }

@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.Locale;
 import soakloop.fit.Band;
+import soakloop.fit.FitResult;
 import soakloop.fit.Quantity;
 import soakloop.quantity.Dimension;
 
@@ -23,6 +24,12 @@ record FitWords(Display display) {
         + plus
         + display.number(band.half(), spread, decimals)
         + unit;
+  }
+
+  /** Returns whether any fitted key moves a quantity, so that it was ever in question. */
+  boolean isOpen(FitResult.Quantities known, Quantity quantity) {
+    Band before = known.before().get(quantity);
+    return before != null && before.half() > 0 && known.after().containsKey(quantity);
   }
 
   /** Returns what a quantity is called in a table or a chart. */

@@ -46,7 +46,7 @@ class FitCommandTest {
           "fit-keys.png",
           "fit-residuals-1.png");
 
-  @TempDir private Path folder;
+  private Path folder = Path.of("");
   private Path scenario = Path.of("");
   private Path one = Path.of("");
   private Result first = new Result(-1, "", "");
@@ -73,7 +73,8 @@ class FitCommandTest {
   }
 
   @BeforeAll
-  void fitOnce() throws IOException {
+  void fitOnce(@TempDir Path given) throws IOException {
+    folder = given;
     scenario = folder.resolve("rig.yaml");
     String text =
         Files.readString(SHIPPED)
