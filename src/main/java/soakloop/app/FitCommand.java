@@ -19,6 +19,7 @@ import soakloop.fit.Calibration;
 import soakloop.fit.FitCase;
 import soakloop.fit.FitPlan;
 import soakloop.fit.FitResult;
+import soakloop.fit.Quantity;
 import soakloop.quantity.UnitSystem;
 import soakloop.report.FitText;
 import soakloop.report.ResultFolder;
@@ -67,6 +68,14 @@ final class FitCommand implements Callable<Integer> {
   private List<String> own = new ArrayList<>();
 
   @Option(
+      names = "--for",
+      paramLabel = "NUMBER",
+      description =
+          "Rank further sensors and tests by how far they narrow this: next-peak, next-end,"
+              + " next-coolant, core-duty, core-share or loop-flow; next-peak if left out.")
+  private String wanted = Quantity.NEXT_PEAK.key();
+
+  @Option(
       names = "--draws",
       paramLabel = "N",
       description = "Equally likely cars that intervals are read off; 256 if left out.")
@@ -87,7 +96,7 @@ final class FitCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     check();
-    FitPlan plan = new FitPlan(cases(), keys, own, draws, threads);
+    FitPlan plan = new FitPlan(cases(), keys, own, wanted(), draws, threads);
     ResultFolder folder = target.of(name());
     folder.requireRoom(plan);
     FitResult result = Calibration.of(plan);
@@ -116,6 +125,12 @@ final class FitCommand implements Callable<Integer> {
     List<String> stems =
         files.stream().filter(FitCommand::isScenario).map(LogLabels::stem).limit(2).toList();
     return String.join("-beside-", stems) + "-fit";
+  }
+
+  private Quantity wanted() {
+    return Quantity.named(wanted)
+        .orElseThrow(
+            () -> wrong("--for takes one of " + Quantity.keys() + ", not `" + wanted + "`"));
   }
 
   private List<FitCase> cases() throws Exception {

@@ -4,6 +4,7 @@ import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.Map;
+import soakloop.fit.Advice;
 import soakloop.fit.Band;
 import soakloop.fit.FitKey;
 import soakloop.fit.FitResult;
@@ -51,6 +52,8 @@ final class FitJson {
     top.add("correlation", correlation(result));
     top.add("notToldApart", pairs(result));
     top.add("signals", signals(result));
+    top.add("advice", advice(result));
+    number(top, "widening", result.widening());
     top.add("effort", effort(result.effort()));
     JsonArray cautions = new JsonArray();
     result.cautions().forEach(cautions::add);
@@ -157,6 +160,24 @@ final class FitJson {
       number(o, "modelError", signal.error());
       number(o, "modelErrorTime", signal.errorTime());
       all.add(o);
+    }
+    return all;
+  }
+
+  private static JsonArray advice(FitResult result) {
+    JsonArray all = new JsonArray();
+    for (int i = 0; i < result.advice().size(); i++) {
+      for (Advice advice : result.advice().get(i)) {
+        JsonObject o = new JsonObject();
+        o.addProperty("scenario", result.plan().cases().get(i).label());
+        o.addProperty("wanted", result.plan().wanted().key());
+        o.addProperty("what", advice.what());
+        o.addProperty("kind", advice.isTest() ? "test" : "sensor");
+        o.addProperty("unit", result.plan().wanted().dimension().ofSpread().si().symbol());
+        number(o, "deviationNow", advice.now());
+        number(o, "deviationWithIt", advice.then());
+        all.add(o);
+      }
     }
     return all;
   }

@@ -40,6 +40,8 @@ final class FitPage {
     model.put("meaning", meaning(result, display));
     model.put("heldOut", tables.heldOut().model());
     model.put("cannotTell", say.cannotTell());
+    model.put("wanted", result.plan().wanted().label());
+    model.put("advice", tables.advice().model());
     model.put("charts", PageTemplate.models(charts));
     model.put("next", tables.next().model());
     model.put("keys", tables.keys(result.keys()).model());

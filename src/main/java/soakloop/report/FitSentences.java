@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import soakloop.fit.Advice;
 import soakloop.fit.Band;
 import soakloop.fit.FitKey;
 import soakloop.fit.FitResult;
@@ -25,6 +26,15 @@ record FitSentences(FitResult result, FitWords words) {
 
   /** Keys named in one sentence. */
   private static final int NAMED = 6;
+
+  /** Sensors and tests named. */
+  private static final int ADVISED = 4;
+
+  /** Share of a spread that is not worth a sensor. */
+  private static final double LITTLE = 0.03;
+
+  /** Half the width of a 90 % interval in standard deviations. */
+  private static final double NINETY = 1.645;
 
   /** Told first, in this order. */
   private static final List<Quantity> TOLD =
@@ -151,6 +161,39 @@ record FitSentences(FitResult result, FitWords words) {
         : String.join(", ", names.subList(0, NAMED)) + " and " + (names.size() - NAMED) + " more";
   }
 
+  /** Returns what would tell most of what is not known yet; empty if nothing would. */
+  List<String> advice() {
+    List<String> sentences = new ArrayList<>();
+    for (int i = 0; i < result.advice().size(); i++) {
+      List<Advice> worth = result.advice().get(i).stream().filter(a -> a.gain() > LITTLE).toList();
+      if (!worth.isEmpty()) {
+        String of = result.advice().size() > 1 ? result.quantities().get(i).label() + ": " : "";
+        sentences.add(
+            Display.sentenceStart(
+                of
+                    + "what would narrow the "
+                    + result.plan().wanted().label()
+                    + " most (now +/- "
+                    + spread(worth.get(0).now())
+                    + " from what is not known of the car): "
+                    + LogWords.listed(worth.stream().limit(ADVISED).map(this::narrowed).toList())
+                    + "."));
+      }
+    }
+    return sentences;
+  }
+
+  private String narrowed(Advice advice) {
+    return advice.what() + ", to " + spread(advice.then());
+  }
+
+  /** Shows half a 90 % interval. */
+  String spread(double deviation) {
+    Dimension dimension = result.plan().wanted().dimension().ofSpread();
+    double half = NINETY * deviation;
+    return words.display().show(half, dimension, FitWords.digits(half, dimension, words.display()));
+  }
+
   /** Returns the keys that the logs say something of, those of the scenario first. */
   List<KeyNews> news() {
     List<KeyNews> news = new ArrayList<>();
@@ -161,6 +204,16 @@ record FitSentences(FitResult result, FitWords words) {
 
   private static boolean isOfScenario(KeyNews key) {
     return key.key().role() instanceof Role.OfScenario;
+  }
+
+  private String widened() {
+    return result.widening() > 1
+        ? String.format(
+            Locale.ROOT,
+            " Because held-out pulls came out further off than foretold, what the log says is"
+                + " believed less: as if every interval it gives were %.1f times as wide.",
+            result.widening())
+        : "";
   }
 
   /** Says how the numbers came about, for those who ask. */

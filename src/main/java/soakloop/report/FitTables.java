@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import soakloop.fit.Advice;
 import soakloop.fit.Band;
 import soakloop.fit.FitKey;
 import soakloop.fit.FitResult;
@@ -89,6 +90,25 @@ record FitTables(FitResult result, FitWords words) {
       }
     }
     return new Table(List.of("", "Before", "Now"), rows, 1, 2);
+  }
+
+  /** Returns what else could be measured, the most telling first. */
+  Table advice() {
+    FitSentences say = new FitSentences(result, words);
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < result.advice().size(); i++) {
+      String of = FitFiles.of(result, i);
+      for (Advice advice : result.advice().get(i)) {
+        rows.add(
+            List.of(
+                Display.sentenceStart(advice.what()) + of,
+                advice.isTest() ? "test" : "sensor",
+                "\u00b1\u00a0" + say.spread(advice.now()),
+                "\u00b1\u00a0" + say.spread(advice.then()),
+                FitWords.percent(advice.gain())));
+      }
+    }
+    return new Table(List.of("", "Kind", "Now", "With it", "Narrower by"), rows, 2, 4);
   }
 
   /** Returns the pulls that were held out. */

@@ -56,6 +56,11 @@ public final class FitText {
       lines.add("What the log cannot tell:");
       dark.forEach(t -> point(t).forEach(lines::add));
     }
+    List<String> advice = say.advice();
+    if (!advice.isEmpty()) {
+      lines.add("");
+      advice.forEach(s -> lines.addAll(TextSummary.wrapped(s)));
+    }
     if (!result.cautions().isEmpty()) {
       lines.add("");
       result.cautions().forEach(c -> lines.addAll(TextSummary.wrapped("Note: " + c)));
