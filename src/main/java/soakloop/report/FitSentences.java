@@ -226,9 +226,10 @@ record FitSentences(FitResult result, FitWords words) {
             + " own noise, so that close readings do not count as so many pieces of news; its size"
             + " and time are the likeliest ones too. The log decides as much as %.1f keys would."
             + " Intervals of the next pull are read off %d equally likely cars, the model's own"
-            + " error added to sensor readings.",
+            + " error added to sensor readings.%s",
         result.keys().size(),
         result.effort().effectiveKeys(),
-        result.plan().draws());
+        result.plan().draws(),
+        widened());
   }
 }
