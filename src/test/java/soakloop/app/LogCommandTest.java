@@ -228,7 +228,8 @@ class LogCommandTest {
     LogRoom.require(List.of(log), 8_000_000);
     LogException tooLarge =
         assertThrows(LogException.class, () -> LogRoom.require(List.of(log), 7_000_000));
-    assertTrue(tooLarge.getMessage().contains("-Xmx2g"), tooLarge.getMessage());
+    String said = String.valueOf(tooLarge.getMessage());
+    assertTrue(said.contains("-Xmx2g"), said);
   }
 
   @Test
