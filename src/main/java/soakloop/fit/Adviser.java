@@ -10,7 +10,6 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import soakloop.log.Signal;
 import soakloop.quantity.Curve;
-import soakloop.rig.Rig;
 import soakloop.scenario.ScenarioException;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
@@ -91,7 +90,14 @@ final class Adviser {
     test(all, "one more pull like the last", s -> s);
     test(all, "one more pull after a wait three times as long", s -> s.wait(Adviser::longer));
     test(all, "one more pull after a wait with the pump off", s -> s.wait(Adviser::withoutPump));
-    test(all, "one more pull at 70 % of the boost", s -> s.pull(this::atLessBoost));
+    // Where pulleys make the boost, less of it is another car, not a test.
+    Optional<Curve> stated = fitted.model().cases().get(inCase).scenario().rig().boost();
+    stated.ifPresent(
+        boost ->
+            test(
+                all,
+                "one more pull at 70 % of the boost",
+                s -> s.pull(pull -> atLessBoost(pull, boost))));
     all.sort(Comparator.comparingDouble(Advice::then));
     return List.copyOf(all);
   }
@@ -152,17 +158,16 @@ final class Adviser {
         wait.name(), wait.kind(), wait.duration(), wait.drive(), cooling, wait.countedAt());
   }
 
-  private Phase atLessBoost(Phase pull) {
+  private static Phase atLessBoost(Phase pull, Curve stated) {
     if (!(pull.drive() instanceof Drive.FullLoad full)) {
       return pull;
     }
-    Rig rig = fitted.model().cases().get(inCase).scenario().rig();
     int points = 20;
     double[] times = new double[points + 1];
     double[] boost = new double[points + 1];
     for (int i = 0; i <= points; i++) {
       times[i] = pull.duration() * i / points;
-      boost[i] = LESS * rig.boost().at(full.engineSpeed().at(times[i]));
+      boost[i] = LESS * stated.at(full.engineSpeed().at(times[i]));
     }
     Drive.Replay less =
         new Drive.Replay(
