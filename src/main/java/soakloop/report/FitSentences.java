@@ -176,7 +176,7 @@ record FitSentences(FitResult result, FitWords words) {
                     + " most (now +/- "
                     + spread(worth.get(0).now())
                     + " from what is not known of the car): "
-                    + LogWords.listed(worth.stream().limit(ADVISED).map(this::narrowed).toList())
+                    + String.join("; ", worth.stream().limit(ADVISED).map(this::narrowed).toList())
                     + "."));
       }
     }
@@ -184,7 +184,7 @@ record FitSentences(FitResult result, FitWords words) {
   }
 
   private String narrowed(Advice advice) {
-    return advice.what() + ", to " + spread(advice.then());
+    return advice.what() + ", to +/- " + spread(advice.then());
   }
 
   /** Shows half a 90 % interval. */
