@@ -5,9 +5,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -20,6 +22,7 @@ import soakloop.fit.FitResult;
 import soakloop.fit.Quantity;
 import soakloop.quantity.UnitSystem;
 import soakloop.report.FitText;
+import soakloop.report.ResultFolder;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
 import soakloop.scenario.ScenarioReader;
@@ -38,6 +41,7 @@ import soakloop.scenario.ScenarioReader;
     versionProvider = Version.class)
 final class FitCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
+  @Mixin private ResultsTarget target = new ResultsTarget();
 
   @Parameters(
       arity = "1..*",
@@ -68,7 +72,7 @@ final class FitCommand implements Callable<Integer> {
       paramLabel = "NUMBER",
       description =
           "Rank further sensors and tests by how far they narrow this: next-peak, next-end,"
-              + " next-coolant, core-duty or loop-flow; next-peak if left out.")
+              + " next-coolant, core-duty, core-share or loop-flow; next-peak if left out.")
   private String wanted = Quantity.NEXT_PEAK.key();
 
   @Option(
@@ -93,9 +97,12 @@ final class FitCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     check();
     FitPlan plan = new FitPlan(cases(), keys, own, wanted(), draws, threads);
+    ResultFolder folder = target.of(name());
+    folder.requireRoom(plan);
     FitResult result = Calibration.of(plan);
+    List<Path> written = folder.write(result, Map.of(), Version.number());
     PrintWriter out = spec.commandLine().getOut();
-    out.print(FitText.of(result));
+    out.println(FitText.of(result) + "\nReport: " + written.get(0));
     out.flush();
     return ExitCode.DONE.code();
   }
@@ -112,6 +119,12 @@ final class FitCommand implements Callable<Integer> {
           "the first file must be a scenario (.yaml); `log --scenario` makes one from a log: "
               + files.get(0));
     }
+  }
+
+  private String name() {
+    List<String> stems =
+        files.stream().filter(FitCommand::isScenario).map(LogLabels::stem).limit(2).toList();
+    return String.join("-beside-", stems) + "-fit";
   }
 
   private Quantity wanted() {
