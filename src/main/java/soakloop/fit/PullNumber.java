@@ -42,7 +42,17 @@ public enum PullNumber {
   /** Heat from the charge to the core; J. */
   HEAT_TO_COOLANT("heatToCoolant", Wrong.NOT, PullResult::heatToCoolant),
   /** Highest boost after the core; Pa. */
-  BOOST_AFTER_CORE("boostAfterCore", Wrong.NOT, PullResult::boostPeak);
+  BOOST_AFTER_CORE("boostAfterCore", Wrong.NOT, PullResult::boostPeak),
+  /** Highest pressure loss of the core, where its geometry is known; Pa. */
+  CORE_LOSS(
+      "coreLoss",
+      Wrong.NOT,
+      p -> p.chargeLoss().map(PullResult.ChargeLoss::peak).orElse(Double.NaN)),
+  /** Highest boost before the core, where the core's geometry is known; Pa. */
+  BOOST_BEFORE_CORE(
+      "boostBeforeCore",
+      Wrong.NOT,
+      p -> p.chargeLoss().map(PullResult.ChargeLoss::boostBefore).orElse(Double.NaN));
 
   /** Which error of the model a number carries. */
   enum Wrong {
@@ -76,6 +86,11 @@ public enum PullNumber {
   /** Returns whether it is something that the charge sensor reads. */
   boolean isOfSensor() {
     return key.startsWith("sensor");
+  }
+
+  /** Returns whether it is a temperature, not a difference or anything else. */
+  public boolean isTemperature() {
+    return wrong == Wrong.AT_START || wrong == Wrong.AT_END || wrong == Wrong.OF_COOLANT;
   }
 
   Wrong wrong() {

@@ -2,6 +2,8 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import soakloop.study.CoreTrade;
+import soakloop.fit.BandedRun;
 import soakloop.study.Outcome;
 
 /** A chart of results, drawn anew for every use. */
@@ -11,6 +13,7 @@ sealed interface Chart
         ChargeOverSpeed,
         Creep,
         HeatMoved,
+        CoreTradeBars,
         VaryCurve,
         VaryMap,
         LastPullCourses,
@@ -26,7 +29,8 @@ sealed interface Chart
           "coolant-over-time",
           "charge-over-speed",
           "pull-by-pull",
-          "heat-moved");
+          "heat-moved",
+          "core-cost-and-gain");
 
   /** Returns the name of its file, without the ending. */
   String name();
@@ -42,17 +46,26 @@ sealed interface Chart
 
   /** Returns the charts that an outcome has something for, in the order they are read. */
   static List<Chart> all(Outcome outcome, Display display) {
+    return all(BandedRun.plain(outcome), display);
+  }
+
+  /** Returns the same with bands behind the lines. */
+  static List<Chart> all(BandedRun run, Display display) {
+    Outcome outcome = run.outcome();
     List<Chart> charts = new ArrayList<>();
-    charts.add(new ChargeOverTime(outcome, display));
+    charts.add(new ChargeOverTime(outcome, run.bands(), display));
     if (outcome.pulls().size() > 1) {
       charts.add(new Creep(outcome, display));
     }
-    ChargeOverSpeed overSpeed = new ChargeOverSpeed(outcome, display);
+    ChargeOverSpeed overSpeed = new ChargeOverSpeed(outcome, run.bands(), display);
     if (overSpeed.hasSomething()) {
       charts.add(overSpeed);
     }
-    charts.add(new CoolantOverTime(outcome, display));
+    charts.add(new CoolantOverTime(outcome, run.bands(), display));
     charts.add(new HeatMoved(outcome, display));
+    CoreTrade.of(outcome)
+        .ifPresent(
+            trade -> charts.add(new CoreTradeBars(trade, outcome.scenario().title(), display)));
     return charts;
   }
 }

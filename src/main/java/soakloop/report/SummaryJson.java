@@ -3,13 +3,18 @@ package soakloop.report;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import java.util.List;
 import java.util.OptionalDouble;
+import soakloop.fit.BandedRun;
 import soakloop.log.Signal;
+import soakloop.quantity.OutsideRange;
 import soakloop.scenario.Scenario;
 import soakloop.simulate.EnergyLedger;
 import soakloop.simulate.Trace;
+import soakloop.study.CoreTrade;
 import soakloop.study.Misfit;
 import soakloop.study.Outcome;
+import soakloop.study.PullPower;
 import soakloop.study.PullResult;
 import soakloop.study.Readings;
 import soakloop.study.WholeRun;
@@ -24,14 +29,27 @@ final class SummaryJson {
   private SummaryJson() {}
 
   static String of(Outcome outcome, String version) {
+    return of(BandedRun.plain(outcome), version);
+  }
+
+  static String of(BandedRun run, String version) {
+    Outcome outcome = run.outcome();
     JsonObject top = new JsonObject();
     top.addProperty("writtenBy", "soakloop");
     top.addProperty("version", version);
     top.add("scenario", scenario(outcome.scenario()));
     top.add("units", units());
     JsonArray pulls = new JsonArray();
-    outcome.pulls().forEach(p -> pulls.add(pull(p)));
+    List<PullPower> powers = PullPower.of(outcome);
+    for (int i = 0; i < outcome.pulls().size(); i++) {
+      JsonObject pull = pull(outcome.pulls().get(i));
+      if (!powers.isEmpty()) {
+        PowerJson.add(pull, powers.get(i));
+      }
+      pulls.add(pull);
+    }
     top.add("pulls", pulls);
+    CoreTrade.of(outcome).ifPresent(trade -> top.add("coreTrade", PowerJson.of(trade)));
     top.add("energy", energy(outcome.trace().energy()));
     outcome
         .comparison()
@@ -44,6 +62,7 @@ final class SummaryJson {
               top.add("misfit", misfit);
               c.charge().ifPresent(w -> top.add("wholeRun", wholeRun(w)));
             });
+    run.bands().ifPresent(bands -> top.add("bands", BandsJson.of(bands, outcome)));
     top.add("assumed", assumed(outcome.scenario()));
     JsonArray warnings = new JsonArray();
     outcome
@@ -53,6 +72,7 @@ final class SummaryJson {
               JsonObject warning = new JsonObject();
               warning.addProperty("kind", key(w.kind()));
               warning.addProperty("message", w.message());
+              w.outside().ifPresent(outside -> warning.add("outside", outside(outside)));
               warnings.add(warning);
             });
     top.add("warnings", warnings);
@@ -70,6 +90,16 @@ final class SummaryJson {
     top.add("events", events);
     top.add("effort", effort(outcome.trace().effort()));
     return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(top) + "\n";
+  }
+
+  private static JsonObject outside(OutsideRange outside) {
+    JsonObject o = new JsonObject();
+    o.addProperty("equation", outside.range().equation());
+    o.addProperty("argument", outside.range().argument());
+    number(o, "value", outside.value());
+    number(o, "low", outside.range().low());
+    number(o, "high", outside.range().high());
+    return o;
   }
 
   private static JsonObject scenario(Scenario scenario) {
@@ -90,6 +120,8 @@ final class SummaryJson {
     o.addProperty("massFlow", "kg/s");
     o.addProperty("pressure", "Pa gauge");
     o.addProperty("energy", "J");
+    o.addProperty("power", "W");
+    o.addProperty("angle", "rad");
     return o;
   }
 
@@ -110,6 +142,12 @@ final class SummaryJson {
     number(o, "airMassFlowPeak", pull.airMassFlowPeak());
     number(o, "heatToCoolant", pull.heatToCoolant());
     number(o, "boostAfterCore", pull.boostPeak());
+    pull.chargeLoss()
+        .ifPresent(
+            loss -> {
+              number(o, "coreLoss", loss.peak());
+              number(o, "boostBeforeCore", loss.boostBefore());
+            });
     pull.logged()
         .ifPresent(
             l -> {

@@ -2,7 +2,9 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import soakloop.fit.BandedRun;
 import soakloop.quantity.Dimension;
+import soakloop.study.CoreTrade;
 import soakloop.study.Outcome;
 
 /** The answer and the table of pulls as plain text, for a console of 80 columns. */
@@ -20,10 +22,21 @@ public final class TextSummary {
    *     ended by a line feed
    */
   public static String of(Outcome outcome) {
+    return of(BandedRun.plain(outcome));
+  }
+
+  /**
+   * Writes the answer with what is known of it.
+   *
+   * @param run what a run gave
+   * @return as {@link #of(Outcome)}
+   */
+  public static String of(BandedRun run) {
+    Outcome outcome = run.outcome();
     Display display = new Display(outcome.scenario().units(), true);
     List<String> lines = new ArrayList<>(wrapped(outcome.scenario().title()));
     lines.add("");
-    Answer.of(outcome, display).sentences().forEach(s -> lines.addAll(wrapped(s)));
+    Answer.of(run, display).sentences().forEach(s -> lines.addAll(wrapped(s)));
     if (!outcome.pulls().isEmpty()) {
       lines.add("");
       lines.addAll(
@@ -35,6 +48,18 @@ public final class TextSummary {
                   + ":"));
       new Tables(outcome, display).pulls().lines().forEach(l -> lines.add(cut(l)));
     }
+    PowerTables power = PowerTables.of(outcome, display);
+    if (power.hasSomething()) {
+      lines.add("");
+      lines.addAll(wrapped(power.note()));
+      power.pullByPull().lines().forEach(l -> lines.add(cut(l)));
+    }
+    CoreTrade.of(outcome)
+        .ifPresent(
+            trade -> {
+              lines.add("");
+              lines.addAll(wrapped(new CoreTradeWords(trade, display).line()));
+            });
     if (!outcome.warnings().isEmpty()) {
       lines.add("");
       outcome.warnings().forEach(w -> lines.addAll(wrapped("Note: " + w.message())));

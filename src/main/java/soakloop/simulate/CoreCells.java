@@ -5,19 +5,44 @@ import soakloop.fluid.Coolant;
 
 /** The charge cooler core: charge air gives its heat to the coolant. */
 final class CoreCells extends CrossedCells {
-  CoreCells(ExchangerCells cells, Coolant coolant) {
+  private final CoreLoss loss;
+
+  CoreCells(ExchangerCells cells, Coolant coolant, CoreLoss loss) {
     super(cells, coolant);
+    this.loss = loss;
   }
 
   /**
-   * Lets the moment's charge air pass: sets its temperature after the core and the heat it gave.
+   * Returns the pressure that charge air loses here; {@link #coolAir} must have gone before.
+   *
+   * @param gasConstant of the air, J/(kg K)
+   * @return Pa; 0 if it is not known
    */
-  void passAir(double[] y, Moment m) {
+  double pressureLoss(Moment m, double gasConstant) {
+    return loss.at(m.airMassFlow, m.coreAirIn, m.coreAirOut, m.corePressure, gasConstant);
+  }
+
+  /** Returns whether the pressure loss is known. */
+  boolean knowsLoss() {
+    return loss.isKnown();
+  }
+
+  /** Sets the temperature of the moment's charge air after the core. */
+  void coolAir(double[] y, Moment m) {
     double reference = References.coolantRate(coolant, m.coolantFlow);
     double airReference = m.airMassFlow * Air.heatCapacity(References.AIR);
-    cells.flows(m.airMassFlow, airReference, m.coolantFlow, reference);
+    cells.flows(y, m.coreAirIn, m.airMassFlow, airReference, m.coolantFlow, reference);
     cells.passAir(y, m.coreAirIn, m.airCapacityRate);
     m.coreAirOut = m.airMassFlow > 0 ? cells.airOut() : cells.meanMetal(y);
+  }
+
+  /**
+   * Lets the moment's charge air pass: sets its temperature after the core, the heat it gave and
+   * the water it left.
+   */
+  void passAir(double[] y, Moment m) {
+    coolAir(y, m);
+    m.condensate = cells.condense(y, m.airMassFlow, m.corePressure);
     m.heatCore = cells.heat();
   }
 

@@ -74,6 +74,10 @@ class UnitFactorTest {
         "VOLUME_PER_REVOLUTION | L/rev | 1.0E-03",
         "VOLUME_PER_REVOLUTION | cc/rev | 1.0E-06",
         "VOLUME_PER_REVOLUTION | in3/rev | 1.638706E-05",
+        "FUEL_PER_ENERGY | kg/J | 1",
+        // 1 g over 3.6 MJ; 1 lb over 1 hp of 550 ft lbf/s for an hour
+        "FUEL_PER_ENERGY | g/kWh | 2.777778E-10",
+        "FUEL_PER_ENERGY | lb/(hp h) | 1.689659E-07",
         "MASS | kg | 1",
         "MASS | g | 1.0E-03",
         "MASS | lb | 4.535924E-01",
@@ -82,6 +86,12 @@ class UnitFactorTest {
         "LENGTH | cm | 1.0E-02",
         "LENGTH | in | 2.54E-02",
         "LENGTH | ft | 3.048E-01",
+        // from the length: 1/0.0254
+        "FIN_DENSITY | fins/m | 1",
+        "FIN_DENSITY | fpi | 39.37008",
+        "FIN_DENSITY | fins/in | 39.37008",
+        "FIN_DENSITY | fins/cm | 1.0E+02",
+        "FIN_DENSITY | fins/dm | 1.0E+01",
         "AREA | m2 | 1",
         "AREA | cm2 | 1.0E-04",
         "AREA | in2 | 6.4516E-04",

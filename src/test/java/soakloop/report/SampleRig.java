@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import soakloop.fluid.Coolant;
 import soakloop.quantity.Curve;
+import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
@@ -15,6 +15,7 @@ import soakloop.rig.Exchanger;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
@@ -30,7 +31,7 @@ final class SampleRig {
   static Rig make() {
     Exchanger exchanger =
         new Exchanger(
-            new Conductance(1500, 0.5, 4e-4, 0.7, 0.02, 0.65, 0.8, 0.2),
+            new PowerLawConductance(1500, 0.5, 4e-4, 0.7, 0.02, 0.65, 0.8, 0.2),
             3000,
             8e-4,
             Passes.ONE,
@@ -39,8 +40,14 @@ final class SampleRig {
     return new Rig(
         new Waterlike(),
         new Engine(4.1e-3, 0.96, 14, 40e3),
-        new Blower(new AirDelivery.PositiveDisplacement(1.7e-3, 2.35, 0.92), 0.62, 5, 1000, metal),
-        Curve.constant(90e3),
+        new Blower(
+            AirDelivery.PositiveDisplacement.of(1.7e-3, 2.35, 0.92, 0),
+            new AdiabaticEfficiency.Constant(0.62),
+            0.95,
+            5,
+            1000,
+            metal),
+        Optional.of(Curve.constant(90e3)),
         metal,
         new Sensor(2, 0.3, 0.5, 0.1),
         new Loop(

@@ -31,6 +31,7 @@ class SummaryJsonTest {
             "scenario",
             "units",
             "pulls",
+            "coreTrade",
             "energy",
             "misfit",
             "assumed",
@@ -52,6 +53,8 @@ class SummaryJsonTest {
             "airMassFlowPeak",
             "heatToCoolant",
             "boostAfterCore",
+            "boostBeforeCore",
+            "coreLoss",
             "logged",
             "error"),
         pull.keySet());

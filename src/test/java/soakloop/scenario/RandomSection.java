@@ -34,6 +34,11 @@ final class RandomSection {
     return new RandomSection(draw, values, density, spec(key).key());
   }
 
+  /** Starts a section below this one whose values often are ends of their ranges. */
+  RandomSection seldom(String key) {
+    return new RandomSection(draw, values.oftenAtEnds(), density, spec(key).key());
+  }
+
   /** Starts a section that is called by a name of the user's. */
   RandomSection named(String kind) {
     return new RandomSection(draw, values, density, kind);
@@ -53,6 +58,11 @@ final class RandomSection {
   /** Writes a section unless it is empty. */
   RandomSection put(String key, RandomSection section) {
     return section.entries.isEmpty() ? this : put(key, section.toString());
+  }
+
+  /** Returns the section's text where an empty one means something too. */
+  String orEmpty() {
+    return toString();
   }
 
   /** Writes a random value. */

@@ -1,15 +1,18 @@
 package soakloop.simulate;
 
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import soakloop.charge.BlowerSize;
+import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Exchanger;
 import soakloop.rig.Hose;
 import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.Pump;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
@@ -40,9 +43,9 @@ final class Altered {
             return e;
           }
           Exchanger x = core.exchanger();
-          Conductance c = x.conductance();
-          Conductance more =
-              new Conductance(
+          PowerLawConductance c = (PowerLawConductance) x.conductance();
+          PowerLawConductance more =
+              new PowerLawConductance(
                   factor * c.value(),
                   c.airFlow(),
                   c.coolantFlow(),
@@ -92,13 +95,45 @@ final class Altered {
     return new Rig(
         loop.coolant(),
         loop.engine(),
-        new Blower(b.delivery(), b.adiabaticEfficiency(), b.inletPickUp(), b.inletLoss(), untied),
+        new Blower(
+            b.delivery(),
+            b.adiabaticEfficiency(),
+            b.mechanicalEfficiency(),
+            b.inletPickUp(),
+            b.inletLoss(),
+            untied),
         loop.boost(),
         loop.plenum(),
         loop.sensor(),
         loop.loop(),
         loop.airflow(),
         loop.underhood());
+  }
+
+  /** Leaves the boost to blower and engine, some air leaking back, if the blower has a size. */
+  static Rig fromPulleys(Rig rig) {
+    Blower b = rig.blower();
+    if (!(b.delivery() instanceof AirDelivery.PositiveDisplacement p)) {
+      return rig;
+    }
+    BlowerSize size =
+        new BlowerSize(p.size().displacement(), p.size().driveRatio(), p.size().fill(), 0.05);
+    return new Rig(
+        rig.coolant(),
+        rig.engine(),
+        new Blower(
+            new AirDelivery.PositiveDisplacement(size),
+            b.adiabaticEfficiency(),
+            b.mechanicalEfficiency(),
+            b.inletPickUp(),
+            b.inletLoss(),
+            b.casing()),
+        Optional.empty(),
+        rig.plenum(),
+        rig.sensor(),
+        rig.loop(),
+        rig.airflow(),
+        rig.underhood());
   }
 
   /** Leaves out the elements of a kind. */

@@ -6,10 +6,10 @@ import java.util.OptionalDouble;
 import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
 import soakloop.quantity.Curve;
+import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
@@ -18,6 +18,7 @@ import soakloop.rig.Exchanger;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
@@ -70,8 +71,14 @@ public final class SmallRig {
     return new Rig(
         GlycolMix.ofMass(Glycol.ETHYLENE, 0.3),
         new Engine(4.1e-3, 0.96, 850.0 / 60, 38e3),
-        new Blower(new AirDelivery.PositiveDisplacement(1.7e-3, 2.35, 0.92), 0.62, 5, 2e3, apart),
-        Curve.constant(90e3),
+        new Blower(
+            AirDelivery.PositiveDisplacement.of(1.7e-3, 2.35, 0.92, 0),
+            new AdiabaticEfficiency.Constant(0.62),
+            0.95,
+            5,
+            2e3,
+            apart),
+        Optional.of(Curve.constant(90e3)),
         apart,
         new Sensor(2, 0.3, 0.55, 0),
         new Loop(
@@ -81,7 +88,7 @@ public final class SmallRig {
                 new Core(
                     "core",
                     new Exchanger(
-                        new Conductance(
+                        new PowerLawConductance(
                             700, 0.5, 25 * LITRES_PER_MINUTE, 0.7, 0.01, 0.55, 0.35, 0.25),
                         3000,
                         0.9e-3,
@@ -90,7 +97,8 @@ public final class SmallRig {
                 new HeatExchanger(
                     "heat exchanger",
                     new Exchanger(
-                        new Conductance(600, 1, 20 * LITRES_PER_MINUTE, 0.85, 0.01, 0.5, 0.4, 0.25),
+                        new PowerLawConductance(
+                            600, 1, 20 * LITRES_PER_MINUTE, 0.85, 0.01, 0.5, 0.4, 0.25),
                         2500,
                         1.4e-3,
                         Passes.ONE,

@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
 import soakloop.quantity.Curve;
+import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
@@ -22,6 +22,7 @@ import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
 import soakloop.rig.Materials;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
@@ -76,8 +77,9 @@ public final class TradeRig {
   private static Rig rig(double conductance) {
     Blower blower =
         new Blower(
-            new AirDelivery.PositiveDisplacement(2.65e-3, 2.5, 0.92),
-            0.68,
+            AirDelivery.PositiveDisplacement.of(2.65e-3, 2.5, 0.92, 0),
+            new AdiabaticEfficiency.Constant(0.68),
+            0.95,
             0,
             2e3,
             new DuctMetal(9 * ALUMINIUM, 15, 0.5, 5));
@@ -89,7 +91,7 @@ public final class TradeRig {
         GlycolMix.ofVolume(Glycol.ETHYLENE, 0.4),
         new Engine(5.5e-3, 0.96, 850.0 / 60, 40e3),
         blower,
-        boost,
+        Optional.of(boost),
         new DuctMetal(8 * ALUMINIUM, 12, 0.5, 8),
         new Sensor(1.5, 0.3, 0.55, 0.01),
         loop(conductance),
@@ -99,10 +101,11 @@ public final class TradeRig {
 
   private static Loop loop(double conductance) {
     Hose.Wall rubber = Materials.HoseWall.RUBBER.thick(4e-3);
-    Conductance core =
-        new Conductance(conductance, 0.6, 30 * LITRES_PER_MINUTE, 0.65, 0.01, 0.55, 0.4, 0.25);
-    Conductance radiator =
-        new Conductance(200, 1, 20 * LITRES_PER_MINUTE, 0.85, 0.01, 0.5, 0.4, 0.25);
+    PowerLawConductance core =
+        new PowerLawConductance(
+            conductance, 0.6, 30 * LITRES_PER_MINUTE, 0.65, 0.01, 0.55, 0.4, 0.25);
+    PowerLawConductance radiator =
+        new PowerLawConductance(200, 1, 20 * LITRES_PER_MINUTE, 0.85, 0.01, 0.5, 0.4, 0.25);
     List<LoopElement> elements =
         List.of(
             new Reservoir("reservoir", 14e-3, 2),
