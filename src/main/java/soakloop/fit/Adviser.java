@@ -157,12 +157,16 @@ final class Adviser {
       return pull;
     }
     Rig rig = fitted.model().cases().get(inCase).scenario().rig();
+    Optional<Curve> own = rig.boost();
+    if (own.isEmpty()) {
+      return pull;
+    }
     int points = 20;
     double[] times = new double[points + 1];
     double[] boost = new double[points + 1];
     for (int i = 0; i <= points; i++) {
       times[i] = pull.duration() * i / points;
-      boost[i] = LESS * rig.boost().at(full.engineSpeed().at(times[i]));
+      boost[i] = LESS * own.get().at(full.engineSpeed().at(times[i]));
     }
     Drive.Replay less =
         new Drive.Replay(

@@ -47,7 +47,7 @@ record Answer(String number, String unit, List<String> sentences) {
         sentences.add(Cause.of(outcome.trace(), pulls.get(0), last).sentence(display));
       }
     }
-    new BandWords(run, display).sentence().ifPresent(s -> sentences.add(1, s));
+    new BandWords(run, display).sentence().ifPresent(sentences::add);
     say.limit().ifPresent(sentences::add);
     sentences.add(say.heat());
     say.agreement().ifPresent(sentences::add);
