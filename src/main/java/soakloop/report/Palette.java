@@ -11,8 +11,10 @@ final class Palette {
   static final Color INK = new Color(0x1d2329);
   static final Color QUIET = new Color(0x5b6570);
   static final Color GRID = new Color(0xe3e7ea);
+  static final Color STONE = new Color(0xb3bac1);
   static final Color STILL = new Color(0xeceff2);
   static final Color SHADE = new Color(0xf0ece2);
+  static final Color LOAM = new Color(0xdfe3e7);
   static final Color STORED = new Color(0xf7dfcb);
   static final Color PAPER = Color.WHITE;
 

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import soakloop.fit.BandedRun;
+import soakloop.fit.FitPlan;
+import soakloop.fit.FitResult;
 import soakloop.study.Outcome;
 import soakloop.study.Ranking;
 import soakloop.study.Variation;
@@ -165,6 +167,36 @@ public final class ResultFolder {
   public List<Path> write(LogSet set, Map<String, String> starters, String version)
       throws ResultException {
     return write(new LogFiles(set, starters, version));
+  }
+
+  /**
+   * Writes {@code fit.html}, {@code fit.json}, {@code fit.csv}, the charts as PNG and fitted
+   * scenarios.
+   *
+   * @param result what a fit gave
+   * @param scenarios texts of fitted scenarios, by file name of letters, digits, dots and dashes
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(FitResult result, Map<String, String> scenarios, String version)
+      throws ResultException {
+    return write(new FitFiles(result, scenarios, version));
+  }
+
+  /**
+   * Makes sure, before a fit, that its results could be written; changes nothing.
+   *
+   * @param plan what is to be fitted
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoom(FitPlan plan) throws ResultException {
+    telling(
+        () -> {
+          check(FitFiles.names(plan.cases().size()));
+          return List.of();
+        });
   }
 
   /**

@@ -224,14 +224,12 @@ class LogCommandTest {
 
   @Test
   void aLogTooLargeForTheMemorySaysHowMuchItTakes() throws Exception {
-    Log log =
-        LogReader.read(
-            logs.resolve("after.csv"), LogColumns.NONE);
+    Log log = LogReader.read(logs.resolve("after.csv"), LogColumns.NONE);
     LogRoom.require(List.of(log), 8_000_000);
     LogException tooLarge =
-        assertThrows(
-            LogException.class, () -> LogRoom.require(List.of(log), 7_000_000));
-    assertTrue(tooLarge.getMessage().contains("-Xmx2g"), tooLarge.getMessage());
+        assertThrows(LogException.class, () -> LogRoom.require(List.of(log), 7_000_000));
+    String said = String.valueOf(tooLarge.getMessage());
+    assertTrue(said.contains("-Xmx2g"), said);
   }
 
   @Test
