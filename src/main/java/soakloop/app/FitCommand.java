@@ -107,7 +107,9 @@ final class FitCommand implements Callable<Integer> {
     List<Path> written = folder.write(result, fitted, Version.number());
     PrintWriter out = spec.commandLine().getOut();
     out.println(FitText.of(result) + "\nReport: " + written.get(0));
-    fitted.keySet().forEach(f -> out.println("Fitted: " + folder.file(f) + " (run, vary, rank it)"));
+    fitted
+        .keySet()
+        .forEach(f -> out.println("Fitted: " + folder.file(f) + " (run, vary, rank it)"));
     out.flush();
     return ExitCode.DONE.code();
   }

@@ -68,7 +68,8 @@ final class RunCommand implements Callable<Integer> {
     }
     PrintWriter out = spec.commandLine().getOut();
     try (Rerun rerun =
-        new Rerun(arguments.file(), () -> once(true).run().outcome(), out, spec.commandLine().getErr())) {
+        new Rerun(
+            arguments.file(), () -> once(true).run().outcome(), out, spec.commandLine().getErr())) {
       tell(once(true));
       rerun.untilInterrupted();
     }
@@ -97,9 +98,7 @@ final class RunCommand implements Callable<Integer> {
     ResultFolder folder = target.of(scenario, "");
     String version = Version.number();
     List<Path> written =
-        refreshing
-            ? folder.writeRefreshing(run, version, REFRESH)
-            : folder.write(run, version);
+        refreshing ? folder.writeRefreshing(run, version, REFRESH) : folder.write(run, version);
     return new Done(run, written.get(0));
   }
 

@@ -121,8 +121,7 @@ final class BandRunner {
           told.put(number, band);
         }
       }
-      pulls.add(
-          new RunBands.OfPull(told, bands(all.stream().map(k -> k.pulls()[pull]).toList())));
+      pulls.add(new RunBands.OfPull(told, bands(all.stream().map(k -> k.pulls()[pull]).toList())));
     }
     return new RunBands(
         all.size(),
@@ -174,9 +173,7 @@ final class BandRunner {
     for (int c = 0; c < wrong.length; c++) {
       for (int i = 0; i < times.length; i++) {
         courses[c][i] =
-            times[i] > end
-                ? Double.NaN
-                : trace.at(RunBands.CHANNELS.get(c), times[i]) + wrong[c];
+            times[i] > end ? Double.NaN : trace.at(RunBands.CHANNELS.get(c), times[i]) + wrong[c];
       }
     }
     return courses;

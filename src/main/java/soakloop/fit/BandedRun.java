@@ -7,7 +7,8 @@ import soakloop.study.Outcome;
  * A run with what is known of its numbers.
  *
  * @param outcome the run as the scenario has it
- * @param bands where its numbers lie; empty if nothing of the scenario has a spread, or nobody asked
+ * @param bands where its numbers lie; empty if nothing of the scenario has a spread, or nobody
+ *     asked
  */
 public record BandedRun(Outcome outcome, Optional<RunBands> bands) {
   /**

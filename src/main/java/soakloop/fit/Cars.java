@@ -38,8 +38,7 @@ final class Cars {
     List<FitKey> keys = new FitKeys(List.of(alone), List.of()).all();
     Optional<FitRecord> fitted = scenario.fitted();
     // The sensor's bias is drawn as one more key, after those of the scenario.
-    Estimate bias =
-        fitted.flatMap(f -> f.bias(Signal.CHARGE_TEMPERATURE)).orElse(FitKeys.BIAS);
+    Estimate bias = fitted.flatMap(f -> f.bias(Signal.CHARGE_TEMPERATURE)).orElse(FitKeys.BIAS);
     RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(keys.size() + 1);
     fitted.ifPresent(f -> correlate(covariance, f, keys));
     Draws draws = Draws.of(new ArrayRealVector(keys.size() + 1), covariance, count, ERRORS);

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import soakloop.log.Signal;
 import soakloop.quantity.Correlation;
-import soakloop.quantity.Estimate;
 import soakloop.scenario.FitNews;
 import soakloop.scenario.FitRecord;
 import soakloop.scenario.KeySpec;

@@ -2,8 +2,8 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import soakloop.study.CoreTrade;
 import soakloop.fit.BandedRun;
+import soakloop.study.CoreTrade;
 import soakloop.study.Outcome;
 
 /** A chart of results, drawn anew for every use. */

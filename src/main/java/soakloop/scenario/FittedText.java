@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.StringJoiner;
 
 /**
  * Writes what a fit found into a scenario's text. Values are put where the old ones stand, in their
@@ -39,11 +40,17 @@ public final class FittedText {
       }
     }
 
-    static String written(Object value) {
+    Map<String, String> written() {
+      Map<String, String> written = new LinkedHashMap<>();
+      keys.forEach((key, value) -> written.put(key, written(value)));
+      return written;
+    }
+
+    private static String written(Object value) {
       if (value instanceof Added added) {
-        List<String> entries = new ArrayList<>();
-        added.keys.forEach((key, below) -> entries.add(key + ": " + written(below)));
-        return "{" + String.join(", ", entries) + "}";
+        StringJoiner entries = new StringJoiner(", ", "{", "}");
+        added.written().forEach((key, below) -> entries.add(key + ": " + below));
+        return entries.toString();
       }
       return String.valueOf(value);
     }
@@ -96,11 +103,8 @@ public final class FittedText {
     }
     log(additions);
     additions.entrySet().stream()
-        .sorted(
-            Comparator.comparingInt((Map.Entry<Spot.Keys, Added> e) -> e.getKey().start())
-                .reversed())
-        .forEach(
-            e -> e.getValue().keys.forEach((k, v) -> add(e.getKey(), k, Added.written(v), true)));
+        .sorted(Comparator.comparingInt(e -> -e.getKey().start()))
+        .forEach(e -> add(e.getKey(), e.getValue().written(), true));
     head();
     fitted();
     return edits.apply();
@@ -173,43 +177,47 @@ public final class FittedText {
     }
   }
 
-  /** Adds a key to the end of a section, in the style of the section. */
-  private void add(Spot.Keys to, String key, String value, boolean told) {
+  /** Adds keys to the end of a section, in the style of the section. */
+  private void add(Spot.Keys to, Map<String, String> keys, boolean told) {
     String newline = edits.newline();
     if (!to.flow()) {
       int at = edits.lineEnd(to.end());
-      String before = at == edits.text().length() && edits.isOpen() ? newline : "";
-      String comment = told ? "  # from the fit" : "";
-      edits.insert(
-          at,
-          before
-              + " ".repeat(column(to))
-              + key
-              + ": "
-              + value
-              + comment
-              + (before.isEmpty() ? newline : ""));
+      boolean open = at == edits.text().length() && edits.isOpen();
+      StringBuilder lines = new StringBuilder();
+      keys.forEach(
+          (key, value) ->
+              lines
+                  .append(open ? newline : "")
+                  .append(" ".repeat(column(to)))
+                  .append(key + ": " + value)
+                  .append(told ? "  # from the fit" : "")
+                  .append(open ? "" : newline));
+      edits.insert(at, lines.toString());
       return;
     }
+    String indent = newline + " ".repeat(indent(to));
+    StringJoiner lines = new StringJoiner(",", told ? indent + "# from the fit:" : "", "");
+    keys.forEach((key, value) -> lines.add(indent + key + ": " + value));
+    addInBraces(to, lines.toString(), indent);
+  }
+
+  private void addInBraces(Spot.Keys to, String lines, String indent) {
     int close = to.end() - 1;
     if (to.entries().isEmpty()) {
-      edits.insert(close, key + ": " + value);
+      edits.insert(close, lines);
       return;
     }
     int last = to.entries().get(to.entries().size() - 1).value().end();
     String gap = edits.text().substring(last, close);
-    String indent = newline + " ".repeat(indent(to));
-    String line = (told ? indent + "# from the fit:" : "") + indent + key + ": " + value;
     if (gap.isBlank()) {
-      edits.insert(last, "," + line);
-    } else {
-      // A comma or a comment stands after the last value: it stays with it.
-      boolean comma = gap.replaceAll("#[^\n]*", "").contains(",");
-      if (!comma) {
-        edits.insert(last, ",");
-      }
-      edits.insert(close, line + newline + " ".repeat(indent(to)));
+      edits.insert(last, "," + lines);
+      return;
     }
+    // A comma or a comment stands after the last value: it stays with it.
+    if (!gap.replaceAll("#[^\n]*", "").contains(",")) {
+      edits.insert(last, ",");
+    }
+    edits.insert(close, lines + indent);
   }
 
   private int column(Spot.Keys keys) {
@@ -249,7 +257,7 @@ public final class FittedText {
         Spot value = old.get().value();
         edits.replace(value.start(), value.end(), section.flow());
       } else {
-        add(root, "fitted", section.flow(), false);
+        add(root, Map.of("fitted", section.flow()), false);
       }
       return;
     }

@@ -102,8 +102,7 @@ class FittedTextTest {
         # the end
         """;
     Path log = GeneratedPagesTest.SCENARIOS.resolve("logs/cool-morning.csv").toAbsolutePath();
-    Scenario scenario =
-        ScenarioReader.parse("car", text, folder).with("log.file", log.toString());
+    Scenario scenario = ScenarioReader.parse("car", text, folder).with("log.file", log.toString());
     List<FitNews.FittedValue> found =
         List.of(
             value("day.temperature", Dimension.TEMPERATURE, "day.temperature", 293.5, 0.51),
