@@ -23,6 +23,7 @@ import soakloop.fit.Quantity;
 import soakloop.quantity.UnitSystem;
 import soakloop.report.FitText;
 import soakloop.report.ResultFolder;
+import soakloop.scenario.LogFile;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
 import soakloop.scenario.ScenarioReader;
@@ -93,6 +94,8 @@ final class FitCommand implements Callable<Integer> {
       description = "Units to show, whatever the scenario says.")
   private Optional<UnitSystem> units = Optional.empty();
 
+  private final List<FittedScenarios.CaseFiles> from = new ArrayList<>();
+
   @Override
   public Integer call() throws Exception {
     check();
@@ -100,9 +103,13 @@ final class FitCommand implements Callable<Integer> {
     ResultFolder folder = target.of(name());
     folder.requireRoom(plan);
     FitResult result = Calibration.of(plan);
-    List<Path> written = folder.write(result, Map.of(), Version.number());
+    Map<String, String> fitted = FittedScenarios.of(result, from, folder.file(""));
+    List<Path> written = folder.write(result, fitted, Version.number());
     PrintWriter out = spec.commandLine().getOut();
     out.println(FitText.of(result) + "\nReport: " + written.get(0));
+    fitted
+        .keySet()
+        .forEach(f -> out.println("Fitted: " + folder.file(f) + " (run, vary, rank it)"));
     out.flush();
     return ExitCode.DONE.code();
   }
@@ -134,19 +141,24 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private List<FitCase> cases() throws Exception {
+    from.clear();
     List<FitCase> cases = new ArrayList<>();
     List<String> labels = LogLabels.of(files);
     Scenario last = read(files.get(0));
+    Path scenario = files.get(0);
     for (int i = 0; i < files.size(); i++) {
       if (isScenario(files.get(i))) {
         last = i == 0 ? last : read(files.get(i));
+        scenario = files.get(i);
         boolean logFollows = i + 1 < files.size() && !isScenario(files.get(i + 1));
         if (last.logged().isPresent() || !logFollows) {
           cases.add(FitCase.of(labels.get(i), last));
+          from.add(new FittedScenarios.CaseFiles(scenario, LogFile.of(scenario).orElseThrow()));
         }
       } else {
         Path log = files.get(i).toAbsolutePath();
         cases.add(FitCase.of(labels.get(i), last.with("log.file", log.toString())));
+        from.add(new FittedScenarios.CaseFiles(scenario, log));
       }
     }
     return cases;

@@ -1,5 +1,7 @@
 package soakloop.fit;
 
+import soakloop.quantity.Estimate;
+
 /**
  * What logs say of one key.
  *
@@ -40,6 +42,13 @@ public record KeyNews(FitKey key, Band before, Band after, double shift, double 
 
   private static Band ordered(double low, double middle, double high) {
     return low <= high ? new Band(low, middle, high) : new Band(high, middle, low);
+  }
+
+  /** Returns what is known of one of its values now: the value and its 90 % half width, SI. */
+  Estimate estimate(FitKey.Part part) {
+    double reach = FitKey.NINETY * left;
+    double half = Math.abs(part.at(shift + reach) - part.at(shift - reach)) / 2;
+    return new Estimate(part.at(shift), half);
   }
 
   /** Returns whether it came to rest at an end of the range that it may take. */

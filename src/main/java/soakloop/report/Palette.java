@@ -18,6 +18,11 @@ final class Palette {
   static final Color STORED = new Color(0xf7dfcb);
   static final Color PAPER = Color.WHITE;
 
+  /** Behind lines in {@link #HOT} and {@link #BLUE}; light enough that shading shows through. */
+  static final Color HOT_BAND = new Color(0xd5, 0x5e, 0x00, 46);
+
+  static final Color BLUE_BAND = new Color(0x00, 0x72, 0xb2, 40);
+
   /** Paper that lets a little through, behind words on top of lines. */
   static final Color VEIL = new Color(255, 255, 255, 190);
 

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import soakloop.fit.BandedRun;
 import soakloop.fit.FitPlan;
 import soakloop.fit.FitResult;
 import soakloop.study.Outcome;
@@ -94,23 +95,36 @@ public final class ResultFolder {
    *     there before is then as it was
    */
   public List<Path> write(Outcome outcome, String version) throws ResultException {
-    return write(new RunFiles(outcome, version, OptionalInt.empty()));
+    return write(BandedRun.plain(outcome), version);
   }
 
   /**
-   * Writes the same as {@link #write(Outcome, String)}, with a page that an open browser loads
+   * Writes the same with bands.
+   *
+   * @param run what a run gave and how well it is known
+   * @param version of the program
+   * @return the files written, the report first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(BandedRun run, String version) throws ResultException {
+    return write(new RunFiles(run, version, OptionalInt.empty()));
+  }
+
+  /**
+   * Writes the same as {@link #write(BandedRun, String)}, with a page that an open browser loads
    * again and again.
    *
-   * @param outcome what a run gave
+   * @param run what a run gave
    * @param version of the program
    * @param seconds from one loading of the page to the next, above 0
    * @return the files written, the report first
    * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
    *     there before is then as it was
    */
-  public List<Path> writeRefreshing(Outcome outcome, String version, int seconds)
+  public List<Path> writeRefreshing(BandedRun run, String version, int seconds)
       throws ResultException {
-    return write(new RunFiles(outcome, version, OptionalInt.of(seconds)));
+    return write(new RunFiles(run, version, OptionalInt.of(seconds)));
   }
 
   /**

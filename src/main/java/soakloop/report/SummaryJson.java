@@ -6,6 +6,7 @@ import com.google.gson.JsonObject;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import soakloop.fit.BandedRun;
 import soakloop.log.Signal;
 import soakloop.quantity.OutsideRange;
 import soakloop.scenario.Scenario;
@@ -30,6 +31,11 @@ final class SummaryJson {
   private SummaryJson() {}
 
   static String of(Outcome outcome, String version) {
+    return of(BandedRun.plain(outcome), version);
+  }
+
+  static String of(BandedRun run, String version) {
+    Outcome outcome = run.outcome();
     JsonObject top = new JsonObject();
     top.addProperty("writtenBy", "soakloop");
     top.addProperty("version", version);
@@ -60,6 +66,7 @@ final class SummaryJson {
               top.add("misfit", misfit);
               c.charge().ifPresent(w -> top.add("wholeRun", wholeRun(w)));
             });
+    run.bands().ifPresent(bands -> top.add("bands", BandsJson.of(bands, outcome)));
     top.add("assumed", assumed(outcome.scenario()));
     JsonArray warnings = new JsonArray();
     outcome

@@ -245,6 +245,16 @@ final class In {
     return section.map(Node.Section::entries).orElse(List.of());
   }
 
+  /** Returns a value that says something of the model, not of the car: no study may move it. */
+  double ofModel(String key) {
+    KeySpec spec = spec(key);
+    Optional<Node.Entry> entry = entry(key);
+    if (entry.isEmpty()) {
+      missing(key);
+    }
+    return entry.flatMap(e -> quantity(key, e, spec)).orElse(fallback(spec)).value();
+  }
+
   /** Checks a value that has no use here and does no harm. */
   void idle(String key) {
     KeySpec spec = spec(key);

@@ -46,6 +46,8 @@ public record Warning(Kind kind, String message, Optional<OutsideRange> outside)
     /** A log without a signal that the comparison or replay would use. */
     LOG_INCOMPLETE,
     /** A log whose pulls do not lie where the session's do. */
-    PULLS_APART
+    PULLS_APART,
+    /** Keys that were edited since a fit, so that what it says of them no longer holds. */
+    FIT_EDITED
   }
 }

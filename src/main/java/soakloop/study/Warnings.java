@@ -9,6 +9,7 @@ import soakloop.fluid.MoistAir;
 import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
+import soakloop.scenario.FitRecord;
 import soakloop.scenario.Scenario;
 import soakloop.session.Drive;
 import soakloop.simulate.Channel;
@@ -31,7 +32,21 @@ final class Warnings {
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
     scenario.logged().flatMap(l -> PullsApart.of(l, trace)).ifPresent(warnings::add);
+    scenario.fitted().flatMap(Warnings::edited).ifPresent(warnings::add);
     return warnings;
+  }
+
+  private static Optional<Warning> edited(FitRecord fitted) {
+    List<String> edited = fitted.edited();
+    return edited.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                Warning.Kind.FIT_EDITED,
+                String.join(", ", edited)
+                    + (edited.size() == 1 ? " was" : " were")
+                    + " edited since the fit, so what the fit found to go together with it is left"
+                    + " out; fit again to have it back"));
   }
 
   private static void coolant(Scenario scenario, Trace trace, List<Warning> warnings) {

@@ -95,6 +95,7 @@ record SampleOutcome(
             log.map(l -> new Scenario.Logged(LogStudy.of(l, LogOptions.DEFAULTS), 0)),
             List.of(),
             assumed(),
+            Optional.empty(),
             source());
     List<PullResult> results = new ArrayList<>();
     for (Trace.Span span : trace.pulls()) {

@@ -80,7 +80,28 @@ public final class RandomScenario {
     RandomLoop loop = new RandomLoop(draw, values, root, this::core, this::heatExchanger);
     loop.write();
     new RandomSession(draw, values, root, loop.iced()).write(seconds);
+    if (draw.chance(0.3)) {
+      root.put("fitted", fitted());
+    }
     return root.lines();
+  }
+
+  /** As if a fit had been edited since, more or less. */
+  private RandomSection fitted() {
+    RandomSection error = root.below("fitted").below("model-error");
+    error.put("signal", "charge-temperature").others();
+    String c = draw.any(List.of("-1", "0.5", "0", "0.999"));
+    return root.below("fitted")
+        .put("log", "x.csv")
+        .put("sha-256", "0".repeat(64))
+        .put("date", "2026-03-14")
+        .put("version", "1.2.3")
+        .put(
+            "keys",
+            "[{key: day.temperature, value: 20 degC +/- 2 K},"
+                + " {key: boost, values: [1 psi +/- 10 %]}]")
+        .put("correlation", "[[1], [" + c + ", 1]]")
+        .put("model-error", RandomSection.list(List.of(error.toString())));
   }
 
   private void output() {

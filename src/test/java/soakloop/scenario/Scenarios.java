@@ -359,6 +359,34 @@ final class Scenarios {
       session: [{idle: {for: 10 s}}]
       """;
 
+  /** The least, with what a fit left in it; its third key was edited since. */
+  static final String FITTED =
+      SHORT
+              .replace("20 degC", "20 degC +/- 2 K")
+              .replace("80 kPa", "[[2000 rpm, 80 kPa +/- 4 kPa]]")
+          + """
+      sensor: {time-constant: 2.1 s +/- 0.3 s, boss-share: 3 % +/- 1 point}
+      fitted:
+        log: invented.csv
+        sha-256: 0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef
+        date: 2026-03-14
+        version: 1.2.3
+        keys:
+          - {key: day.temperature, value: 20 degC +/- 2 K}
+          - {key: sensor.time-constant, value: 2.1 s +/- 0.3 s}
+          - {key: sensor.boss-share, value: 2 % +/- 1 point}
+          - {key: boost, values: [80 kPa +/- 4 kPa]}
+          - {key: bias.charge-temperature, value: -0.4 K +/- 1.1 K}
+        correlation:
+          - [1]
+          - [0.25, 1]
+          - [0, 0, 1]
+          - [0.1, -0.5, 0, 1]
+          - [-0.3, 0, 0, 0, 1]
+        model-error:
+          - {signal: charge-temperature, deviation: 0.7 K, time: 25 s}
+      """;
+
   static final List<String> ALL =
       List.of(
           BY_SIZE,
@@ -371,7 +399,8 @@ final class Scenarios {
           BY_SPEED,
           ICED,
           BY_PIECES,
-          SHORT);
+          SHORT,
+          FITTED);
 
   private Scenarios() {}
 

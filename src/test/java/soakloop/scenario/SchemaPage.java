@@ -115,6 +115,8 @@ final class SchemaPage {
   private static Map<String, Object> list(KeySpec spec) {
     return switch (spec.key()) {
       case "loop" -> loop();
+      case "fitted.keys.values" -> array(Map.of("type", "string"));
+      case "fitted.correlation" -> array(array(Map.of("type", List.of("string", "number"))));
       case "session", "session.steps" -> array(Map.of("$ref", "#/$defs/step"));
       default -> array(section(spec.key(), KeyTable.get().below(spec.key())));
     };
