@@ -7,10 +7,13 @@ import soakloop.log.Log;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
 import soakloop.quantity.UnitSystem;
+import soakloop.rig.Conductance;
 import soakloop.rig.Exchanger;
+import soakloop.rig.GeometricConductance;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
+import soakloop.rig.PowerLawConductance;
 import soakloop.scenario.Assumed;
 import soakloop.scenario.Scenario;
 import soakloop.session.Phase;
@@ -60,14 +63,28 @@ final class Explanation {
   }
 
   private void exchanger(String name, Exchanger exchanger) {
+    Conductance conductance = exchanger.conductance();
+    String known =
+        conductance instanceof PowerLawConductance stated
+            ? at(conductance(stated.value()), stated.airFlow())
+            : fromGeometry((GeometricConductance) conductance);
     item(
         name,
-        conductance(exchanger.conductance().value())
-            + " at "
-            + units.show(exchanger.conductance().airFlow(), Dimension.MASS_FLOW, 0)
-            + " of air, "
+        known
+            + ", "
             + exchanger.passes().count()
             + (exchanger.passes().count() == 1 ? " pass" : " passes"));
+  }
+
+  private String fromGeometry(GeometricConductance conductance) {
+    double air = conductance.usualAirFlow();
+    double coolant = LoopFlow.operating(scenario.rig().loop());
+    double value = conductance.overall(air, coolant, scenario.rig().coolant());
+    return at(conductance(value), air) + " and the pump on";
+  }
+
+  private String at(String conductance, double airFlow) {
+    return conductance + " at " + units.show(airFlow, Dimension.MASS_FLOW, 0) + " of air";
   }
 
   /** Shows three digits: a conductance is seldom known to more. */

@@ -17,6 +17,7 @@ import soakloop.fit.Calibration;
 import soakloop.fit.FitCase;
 import soakloop.fit.FitPlan;
 import soakloop.fit.FitResult;
+import soakloop.fit.Quantity;
 import soakloop.quantity.UnitSystem;
 import soakloop.report.FitText;
 import soakloop.scenario.Scenario;
@@ -63,6 +64,14 @@ final class FitCommand implements Callable<Integer> {
   private List<String> own = new ArrayList<>();
 
   @Option(
+      names = "--for",
+      paramLabel = "NUMBER",
+      description =
+          "Rank further sensors and tests by how far they narrow this: next-peak, next-end,"
+              + " next-coolant, core-duty or loop-flow; next-peak if left out.")
+  private String wanted = Quantity.NEXT_PEAK.key();
+
+  @Option(
       names = "--draws",
       paramLabel = "N",
       description = "Equally likely cars that intervals are read off; 256 if left out.")
@@ -83,7 +92,7 @@ final class FitCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     check();
-    FitPlan plan = new FitPlan(cases(), keys, own, draws, threads);
+    FitPlan plan = new FitPlan(cases(), keys, own, wanted(), draws, threads);
     FitResult result = Calibration.of(plan);
     PrintWriter out = spec.commandLine().getOut();
     out.print(FitText.of(result));
@@ -103,6 +112,12 @@ final class FitCommand implements Callable<Integer> {
           "the first file must be a scenario (.yaml); `log --scenario` makes one from a log: "
               + files.get(0));
     }
+  }
+
+  private Quantity wanted() {
+    return Quantity.named(wanted)
+        .orElseThrow(
+            () -> wrong("--for takes one of " + Quantity.keys() + ", not `" + wanted + "`"));
   }
 
   private List<FitCase> cases() throws Exception {

@@ -92,6 +92,7 @@ final class LogCommand implements Callable<Integer> {
     check();
     LogOptions options = options();
     List<Log> logs = arguments.read();
+    LogRoom.require(logs, Runtime.getRuntime().maxMemory());
     LogSet set = join ? joined(logs, options) : sideBySide(logs, options);
     ResultFolder folder = target.of(name());
     Map<String, String> starters = starter ? starter(set, folder) : Map.of();

@@ -88,6 +88,16 @@ public final class Condensation {
         : heatOfVaporisation(wall) * driving / (air.heatCapacity() * lewisFactor() * difference);
   }
 
+  /**
+   * Transfer units of the vapour beside those of the heat: N / Le^(2/3).
+   *
+   * @param units transfer units of the heat, film conductance over capacity rate [-], 0 or more
+   * @return transfer units of the vapour [-]
+   */
+  public static double massUnits(double units) {
+    return Require.notNegative("transfer units", units) / lewisFactor();
+  }
+
   /** Le^(2/3). */
   private static double lewisFactor() {
     return Math.cbrt(LEWIS * LEWIS);

@@ -68,6 +68,20 @@ public record FinnedPassage(Fin fin, int layers, double width, double length, Me
     return FinSurface.overall(fin.finShare(), eta);
   }
 
+  /**
+   * Conductance of a standing or creeping fluid: that of developed laminar flow in a plain channel
+   * of the same cell, walls at one temperature. Natural convection would add to it.
+   *
+   * @param fluid at its mean temperature
+   * @return W/K
+   */
+  double still(FluidState fluid) {
+    DuctShape channel = new DuctShape.Rectangular(fin.gap(), fin.height());
+    double film =
+        channel.nusseltAtWallTemperature() * fluid.conductivity() / channel.hydraulicDiameter();
+    return efficiency(film) * film * surface();
+  }
+
   @Override
   public double conductance(double massVelocity, FluidState fluid) {
     double film = film(massVelocity, fluid);

@@ -36,8 +36,10 @@ public record GeometricCore(CoreGeometry geometry) {
   /**
    * Conductance of the coolant side.
    *
-   * <p>Without flow, laminar ports keep their developed value; fins that follow a power law have
-   * none.
+   * <p>Without flow, ports and plain fins keep their developed laminar value. Fins that follow a
+   * power law have none of their own: they fall no lower than a plain channel of the same cell
+   * would, {@link FinnedPassage#still}; both are joined as the fourth root of the sum of their
+   * fourth powers, which adds less than 1 % from 2.3 times that value on.
    *
    * @param massFlow kg/s, 0 or more
    * @param coolant at its mean temperature
@@ -46,10 +48,17 @@ public record GeometricCore(CoreGeometry geometry) {
   public double coolantSide(double massFlow, FluidState coolant) {
     double massVelocity = coolantMassVelocity(massFlow);
     CorePassage passage = geometry.coolant();
-    if (massVelocity == 0 && !(passage instanceof PortPassage)) {
-      return 0;
+    if (!(passage instanceof FinnedPassage finned)) {
+      return passage.conductance(massVelocity, coolant);
     }
-    return passage.conductance(massVelocity, coolant);
+    double still = finned.still(coolant);
+    if (massVelocity == 0) {
+      return still;
+    }
+    double moving = finned.conductance(massVelocity, coolant);
+    return finned.fin() instanceof PlainFin
+        ? moving
+        : Math.sqrt(Math.sqrt(fourth(moving) + fourth(still)));
   }
 
   /** Thermal resistance of the wall, K/W. */
@@ -168,6 +177,10 @@ public record GeometricCore(CoreGeometry geometry) {
     geometry.air().checkRange(airFlow / geometry.air().freeArea(), air, found::add);
     geometry.coolant().checkRange(coolantMassVelocity(coolantFlow), coolant, found::add);
     return List.copyOf(found);
+  }
+
+  private static double fourth(double value) {
+    return value * value * value * value;
   }
 
   private double coolantMassVelocity(double massFlow) {

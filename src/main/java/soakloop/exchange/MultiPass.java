@@ -1,5 +1,7 @@
 package soakloop.exchange;
 
+import soakloop.quantity.Require;
+
 /** Several equal passes of one exchanger in series. */
 public final class MultiPass {
   private MultiPass() {}
@@ -56,5 +58,32 @@ public final class MultiPass {
       throw new IllegalArgumentException("number of passes must be 1 or more, not " + passes);
     }
     return counterflow(pass.effectiveness(ntu / passes, capacityRatio), passes, capacityRatio);
+  }
+
+  /**
+   * Overall effectiveness of equal passes side by side on the face: the second stream crosses them
+   * one after the other, the first is shared among them and each share meets one pass only.
+   *
+   * <p>Equation: with c the first stream's capacity rate over the second's and e the effectiveness
+   * of a pass by the first stream's share, each pass takes the share e c / n of what drives it, so
+   * the heat over that of the first stream brought to the second's inlet temperature is (1 - (1 - e
+   * c / n)^n) / c; for c towards 0 that is e. Derived here.
+   *
+   * @param pass flow arrangement within each pass
+   * @param ntu conductance of the whole exchanger over the first stream's capacity rate [-], 0 or
+   *     more
+   * @param passes number of passes, 1 or more
+   * @param rateRatio capacity rate of the first stream over that of the second [-], above 0
+   * @return temperature change of the first stream over the difference of the inlets [-], 0 to 1
+   * @throws IllegalArgumentException if an argument is NaN or outside its range
+   */
+  public static double sideBySide(FlowArrangement pass, double ntu, int passes, double rateRatio) {
+    if (passes < 1) {
+      throw new IllegalArgumentException("number of passes must be 1 or more, not " + passes);
+    }
+    double share = Require.positive("ratio of the capacity rates", rateRatio) / passes;
+    double least = Math.min(1, 1 / share);
+    double effectiveness = pass.effectiveness(ntu / least, Math.min(share, 1 / share)) * least;
+    return -Math.expm1(passes * Math.log1p(-effectiveness * share)) / rateRatio;
   }
 }

@@ -48,8 +48,8 @@ final class UnmixedCrossflow {
     double small = ratio * ntu;
     double weightN = Math.exp(-ntu);
     double weightSmall = Math.exp(-small);
-    double aboveN = -Math.expm1(-ntu);
-    double aboveSmall = -Math.expm1(-small);
+    double aboveN = above(ntu, weightN);
+    double aboveSmall = above(small, weightSmall);
     double sum = aboveN * aboveSmall;
     int n = 0;
     do {
@@ -62,6 +62,11 @@ final class UnmixedCrossflow {
       // Past its mean the Poisson tail falls faster than its weight: the rest is negligible.
     } while (n <= small || weightSmall * aboveN > NEGLIGIBLE * sum);
     return Math.min(1, sum / small);
+  }
+
+  /** Returns 1 - exp(-mean), quickly where that loses no more than one digit. */
+  private static double above(double mean, double weight) {
+    return mean > 0.1 ? 1 - weight : -Math.expm1(-mean);
   }
 
   /**

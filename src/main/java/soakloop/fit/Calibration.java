@@ -62,8 +62,9 @@ public final class Calibration {
     }
     FitModel model = new FitModel(plan.cases(), keys, plan.threads());
     List<HeldOut> heldOut = HeldOut.of(model, plan.draws());
-    Fitted fitted = Fitter.fit(model, new double[keys.size()], true);
-    return read(fitted, untold, heldOut);
+    double widening = HeldOut.widening(heldOut);
+    Fitted fitted = Fitter.fit(model, new double[keys.size()], true).believedLess(widening);
+    return read(fitted, untold, heldOut, widening);
   }
 
   private List<FitKey> chosen(List<FitKey> all) throws FitException {
@@ -126,7 +127,7 @@ public final class Calibration {
     return told;
   }
 
-  private FitResult read(Fitted fitted, List<FitKey> untold, List<HeldOut> heldOut)
+  private FitResult read(Fitted fitted, List<FitKey> untold, List<HeldOut> heldOut, double widening)
       throws FitException {
     FitModel model = fitted.model();
     List<Integer> order =
@@ -160,6 +161,10 @@ public final class Calibration {
         before,
         after,
         pairs(news, correlation),
+        widening,
+        IntStream.range(0, model.cases().size())
+            .mapToObj(i -> Adviser.of(fitted, i, plan.wanted()))
+            .toList(),
         effort,
         cautions(news, signals, effort));
   }

@@ -9,16 +9,36 @@ import java.util.List;
  * @param chosen starts of the keys that may move; empty for all that carry a spread
  * @param own starts of keys that each case has to itself, such as {@code core}; those of the day
  *     and the session always are
+ * @param wanted the number that further sensors and tests are ranked by
  * @param draws equally likely cars that bands are read off
  * @param threads runs at a time, at least one
  */
 public record FitPlan(
-    List<FitCase> cases, List<String> chosen, List<String> own, int draws, int threads) {
+    List<FitCase> cases,
+    List<String> chosen,
+    List<String> own,
+    Quantity wanted,
+    int draws,
+    int threads) {
   /** Fewest draws that bands are read off. */
   public static final int FEWEST_DRAWS = 200;
 
   /** Usual number of draws. */
   public static final int USUAL_DRAWS = Draws.USUAL;
+
+  /**
+   * Plans a fit that asks for the next pull's peak.
+   *
+   * @param cases scenarios with their logs, at least one, labels all different
+   * @param chosen starts of the keys that may move; empty for all that carry a spread
+   * @param own starts of keys that each case has to itself
+   * @param draws equally likely cars that bands are read off
+   * @param threads runs at a time, at least one
+   */
+  public FitPlan(
+      List<FitCase> cases, List<String> chosen, List<String> own, int draws, int threads) {
+    this(cases, chosen, own, Quantity.NEXT_PEAK, draws, threads);
+  }
 
   /**
    * Copies the lists.

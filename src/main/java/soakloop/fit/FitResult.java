@@ -19,6 +19,8 @@ import soakloop.study.Outcome;
  * @param before each case's run with what was believed
  * @param after each case's run with the likeliest keys
  * @param pairs keys that cannot be told apart
+ * @param widening how many times wider intervals were made because held-out pulls were missed [-]
+ * @param advice of each case, in their order: what else to measure, the most telling first
  * @param effort what it took
  * @param cautions what a reader should know before leaning on it
  */
@@ -33,6 +35,8 @@ public record FitResult(
     List<Outcome> before,
     List<Outcome> after,
     List<Pair> pairs,
+    double widening,
+    List<List<Advice>> advice,
     Effort effort,
     List<String> cautions) {
   /**
@@ -94,6 +98,7 @@ public record FitResult(
     before = List.copyOf(before);
     after = List.copyOf(after);
     pairs = List.copyOf(pairs);
+    advice = advice.stream().map(List::copyOf).toList();
     cautions = List.copyOf(cautions);
   }
 }

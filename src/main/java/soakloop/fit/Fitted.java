@@ -1,7 +1,9 @@
 package soakloop.fit;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import soakloop.log.Signal;
@@ -32,6 +34,22 @@ record Fitted(
   Fitted {
     errors = Map.copyOf(errors);
     rivals = List.copyOf(rivals);
+  }
+
+  /**
+   * Returns the same with what the logs say believed less: their say on the keys, over and above
+   * what was believed before, is divided by a square, and the model's own error grows by as much.
+   *
+   * @param times at least 1
+   */
+  Fitted believedLess(double times) {
+    int n = place.getDimension();
+    RealMatrix before = MatrixUtils.createRealIdentityMatrix(n);
+    RealMatrix news = Evidence.inverse(covariance).subtract(before);
+    RealMatrix wider = Evidence.inverse(news.scalarMultiply(1 / (times * times)).add(before));
+    Map<Signal, CorrelatedError> larger = new EnumMap<>(Signal.class);
+    errors.forEach((s, e) -> larger.put(s, new CorrelatedError(e.deviation() * times, e.time())));
+    return new Fitted(model, place, wider, larger, foretold, slopes, misfit, rivals, settled);
   }
 
   /** Returns a key's standard deviation in those of what was believed before: 1 is no news. */

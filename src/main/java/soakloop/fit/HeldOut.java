@@ -36,6 +36,24 @@ public record HeldOut(String label, String pull, Band foretold, double logged, B
     return foretold.holds(logged);
   }
 
+  /** Belief that intervals are as wide as they should be, counted in pulls foretold. */
+  private static final double BELIEF = 3;
+
+  /**
+   * Returns how many times wider intervals should be, from how far pulls were off: the mean square
+   * of their errors in deviations foretold, with some pulls at 1 thrown in for what is believed of
+   * the method; never less than 1. (A scaled inverse chi-square belief of variance; general, no
+   * source. Three pulls are our own judgement.)
+   */
+  static double widening(List<HeldOut> held) {
+    double sum = BELIEF;
+    for (HeldOut one : held) {
+      double deviation = Math.max(one.foretold().half() / FitKey.NINETY, 1e-6);
+      sum += one.error() * one.error() / (deviation * deviation);
+    }
+    return Math.sqrt(Math.max(1, sum / (BELIEF + held.size())));
+  }
+
   /** A pull that can be held out. */
   private record Last(int inCase, String name, double from, double to, double logged) {}
 

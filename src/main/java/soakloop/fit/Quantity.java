@@ -80,6 +80,20 @@ public enum Quantity {
     return key;
   }
 
+  /** Returns all words, such as "next-peak, core-duty". */
+  public static String keys() {
+    return String.join(", ", java.util.Arrays.stream(values()).map(Quantity::key).toList());
+  }
+
+  /**
+   * Finds one by its word.
+   *
+   * @param key such as {@code next-peak}
+   */
+  public static java.util.Optional<Quantity> named(String key) {
+    return java.util.Arrays.stream(values()).filter(q -> q.key.equals(key.strip())).findFirst();
+  }
+
   /** Returns what it is, in words. */
   public String label() {
     return label;

@@ -73,6 +73,39 @@ public record MoistAir(double humidityRatio) {
   }
 
   /**
+   * Humidity ratio of saturated air; allocates nothing.
+   *
+   * @param t temperature [K]
+   * @param pressure absolute pressure [Pa]
+   * @return humidity ratio [kg/kg]; infinite where vapour alone would fill the pressure
+   * @throws IllegalArgumentException if an argument is impossible
+   */
+  public static double saturationHumidity(double t, double pressure) {
+    double vapour = saturationPressure(t);
+    return vapour < Require.pressure(pressure)
+        ? MASS_RATIO * vapour / (pressure - vapour)
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Slope of {@link #saturationHumidity} over temperature, for air that is not saturated by itself.
+   *
+   * @param t temperature [K]
+   * @param pressure absolute pressure [Pa], above the saturation pressure
+   * @return change of humidity ratio [kg/(kg K)]
+   */
+  public static double saturationHumiditySlope(double t, double pressure) {
+    double vapour = saturationPressure(t);
+    double c = t - ZERO_CELSIUS;
+    // d ln p / dc of Buck's equation.
+    double log =
+        (SLOPE - 2 * c / CURVE) / (SHIFT + c)
+            - (SLOPE - c / CURVE) * c / ((SHIFT + c) * (SHIFT + c));
+    double left = pressure - vapour;
+    return MASS_RATIO * pressure / (left * left) * vapour * log;
+  }
+
+  /**
    * Partial pressure of the vapour.
    *
    * @param pressure absolute pressure [Pa]

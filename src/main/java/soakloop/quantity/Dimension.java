@@ -96,6 +96,14 @@ public enum Dimension {
       Unit.of("cm", 1e-2),
       Unit.of("in", Unit.INCH),
       Unit.of("ft", Unit.FOOT)),
+  /** Fins in a length of face; 1/m. */
+  FIN_DENSITY(
+      "fin density",
+      Unit.of("fins/m", 1),
+      Unit.of("fpi", 1 / Unit.INCH),
+      Unit.of("fins/in", 1 / Unit.INCH),
+      Unit.of("fins/cm", 100),
+      Unit.of("fins/dm", 10)),
   /** Area; m2. */
   AREA("area", Unit.of("m2", 1), Unit.of("cm2", 1e-4), Unit.of("in2", Unit.INCH * Unit.INCH)),
   /** Time; s. */

@@ -47,7 +47,10 @@ public final class Require {
    * @throws IllegalArgumentException if it is outside
    */
   public static double within(String what, double value, double low, double high) {
-    return check(value >= low && value <= high, what, value, "from " + low + " to " + high);
+    // The words are put together only where they are needed: this stands in hot paths too.
+    return value >= low && value <= high
+        ? value
+        : check(false, what, value, "from " + low + " to " + high);
   }
 
   private static double check(boolean ok, String what, double value, String allowed) {

@@ -8,7 +8,7 @@ public enum UnitSystem {
   /** degC, kPa, L/min, km/h. */
   METRIC(
       "degC", "K", "kPa", "kPa", "kPa", "L/min", "g/s", "L", "kg", "mm", "km/h", "kW", "kJ", "kW/K",
-      "N m"),
+      "N m", "fins/cm"),
   /** degF, psi, gpm, mph. */
   US(
       "degF",
@@ -25,7 +25,8 @@ public enum UnitSystem {
       "hp",
       "Btu",
       "Btu/(h degF)",
-      "lb-ft");
+      "lb-ft",
+      "fpi");
 
   private final Map<Dimension, Unit> units = new EnumMap<>(Dimension.class);
 
@@ -45,7 +46,8 @@ public enum UnitSystem {
       Dimension.POWER,
       Dimension.ENERGY,
       Dimension.CONDUCTANCE,
-      Dimension.TORQUE
+      Dimension.TORQUE,
+      Dimension.FIN_DENSITY
     };
     for (int i = 0; i < shown.length; i++) {
       units.put(shown[i], shown[i].require(symbols[i]));

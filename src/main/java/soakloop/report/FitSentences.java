@@ -3,6 +3,7 @@ package soakloop.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import soakloop.fit.Advice;
 import soakloop.fit.Band;
 import soakloop.fit.FitKey;
 import soakloop.fit.FitResult;
@@ -20,6 +21,15 @@ import soakloop.quantity.Dimension;
 record FitSentences(FitResult result, FitWords words) {
   /** Keys named in one sentence. */
   private static final int NAMED = 6;
+
+  /** Sensors and tests named. */
+  private static final int ADVISED = 4;
+
+  /** Share of a spread that is not worth a sensor. */
+  private static final double LITTLE = 0.03;
+
+  /** Half the width of a 90 % interval in standard deviations. */
+  private static final double NINETY = 1.645;
 
   /** Returns the answer: what is known of the car and its next pull, and how that was tried. */
   Answer answer() {
@@ -118,6 +128,39 @@ record FitSentences(FitResult result, FitWords words) {
     return names.size() <= NAMED
         ? LogWords.listed(names)
         : String.join(", ", names.subList(0, NAMED)) + " and " + (names.size() - NAMED) + " more";
+  }
+
+  /** Returns what would tell most of what is not known yet; empty if nothing would. */
+  List<String> advice() {
+    List<String> sentences = new ArrayList<>();
+    for (int i = 0; i < result.advice().size(); i++) {
+      List<Advice> worth = result.advice().get(i).stream().filter(a -> a.gain() > LITTLE).toList();
+      if (!worth.isEmpty()) {
+        String of = result.advice().size() > 1 ? result.quantities().get(i).label() + ": " : "";
+        sentences.add(
+            Display.sentenceStart(
+                of
+                    + "what would narrow the "
+                    + result.plan().wanted().label()
+                    + " most (now +/- "
+                    + spread(worth.get(0).now())
+                    + " from what is not known of the car): "
+                    + LogWords.listed(worth.stream().limit(ADVISED).map(this::narrowed).toList())
+                    + "."));
+      }
+    }
+    return sentences;
+  }
+
+  private String narrowed(Advice advice) {
+    return advice.what() + ", to " + spread(advice.then());
+  }
+
+  /** Shows half a 90 % interval. */
+  private String spread(double deviation) {
+    Dimension dimension = result.plan().wanted().dimension().ofSpread();
+    double half = NINETY * deviation;
+    return words.display().show(half, dimension, FitWords.digits(half, dimension, words.display()));
   }
 
   /** Returns the keys that the logs say something of, those of the scenario first. */

@@ -44,6 +44,11 @@ public final class FitText {
     lines.add("");
     lines.add("What the log cannot tell:");
     say.cannotTell().forEach(s -> lines.addAll(TextSummary.wrapped(s)));
+    List<String> advice = say.advice();
+    if (!advice.isEmpty()) {
+      lines.add("");
+      advice.forEach(s -> lines.addAll(TextSummary.wrapped(s)));
+    }
     if (!result.cautions().isEmpty()) {
       lines.add("");
       result.cautions().forEach(c -> lines.addAll(TextSummary.wrapped("Note: " + c)));

@@ -31,6 +31,11 @@ record FitWords(Display display) {
         + display.show(band.high(), dimension, decimals);
   }
 
+  /** Returns the digits after the point that leave two of a spread in SI. */
+  static int digits(double half, Dimension dimension, Display display) {
+    return decimals(display.units().unit(dimension).fromSi(half));
+  }
+
   /** Returns the digits after the point that leave two of a spread. */
   private static int decimals(double half) {
     if (!(half > 0) || !Double.isFinite(half)) {

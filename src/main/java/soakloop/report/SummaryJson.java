@@ -5,6 +5,7 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.OptionalDouble;
 import soakloop.log.Signal;
+import soakloop.quantity.OutsideRange;
 import soakloop.scenario.Scenario;
 import soakloop.simulate.EnergyLedger;
 import soakloop.simulate.Trace;
@@ -53,6 +54,7 @@ final class SummaryJson {
               JsonObject warning = new JsonObject();
               warning.addProperty("kind", key(w.kind()));
               warning.addProperty("message", w.message());
+              w.outside().ifPresent(outside -> warning.add("outside", outside(outside)));
               warnings.add(warning);
             });
     top.add("warnings", warnings);
@@ -70,6 +72,16 @@ final class SummaryJson {
     top.add("events", events);
     top.add("effort", effort(outcome.trace().effort()));
     return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(top) + "\n";
+  }
+
+  private static JsonObject outside(OutsideRange outside) {
+    JsonObject o = new JsonObject();
+    o.addProperty("equation", outside.range().equation());
+    o.addProperty("argument", outside.range().argument());
+    number(o, "value", outside.value());
+    number(o, "low", outside.range().low());
+    number(o, "high", outside.range().high());
+    return o;
   }
 
   private static JsonObject scenario(Scenario scenario) {
@@ -110,6 +122,12 @@ final class SummaryJson {
     number(o, "airMassFlowPeak", pull.airMassFlowPeak());
     number(o, "heatToCoolant", pull.heatToCoolant());
     number(o, "boostAfterCore", pull.boostPeak());
+    pull.chargeLoss()
+        .ifPresent(
+            loss -> {
+              number(o, "coreLoss", loss.peak());
+              number(o, "boostBeforeCore", loss.boostBefore());
+            });
     pull.logged()
         .ifPresent(
             l -> {

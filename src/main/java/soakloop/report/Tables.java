@@ -30,6 +30,10 @@ record Tables(Outcome outcome, Display display) {
       head.add("Over limit");
     }
     head.add("Coolant in");
+    boolean loses = outcome.pulls().stream().anyMatch(p -> p.chargeLoss().isPresent());
+    if (loses) {
+      head.add("Core loss [" + display.symbol(Dimension.PRESSURE_DIFFERENCE) + "]");
+    }
     if (logged) {
       head.addAll(List.of("Logged end", "Error"));
     }
@@ -45,6 +49,12 @@ record Tables(Outcome outcome, Display display) {
         row.add(Display.duration(pull.sensor().overLimit()));
       }
       row.add(temperature(pull.coolant().coreInletStart()));
+      if (loses) {
+        row.add(
+            pull.chargeLoss()
+                .map(l -> display.number(l.peak(), Dimension.PRESSURE_DIFFERENCE, 2))
+                .orElse(Display.NOTHING));
+      }
       if (logged) {
         row.add(pull.logged().map(l -> temperature(l.sensor().end())).orElse(Display.NOTHING));
         row.add(

@@ -1,96 +1,53 @@
 package soakloop.rig;
 
-import soakloop.quantity.Require;
+import java.util.Optional;
+import soakloop.exchange.GeometricCore;
+import soakloop.fluid.Coolant;
 
 /**
- * Conductance between air and coolant, split so that each side follows its own flow.
- *
- * <p>The shares are of the thermal resistance at the reference flows. Away from them the air side
- * goes with air flow to {@code airExponent}; the coolant side with coolant flow to {@code
- * coolantExponent}, falling no lower than {@code stillShare} of its reference value when the pump
- * stops; the wall stays.
- *
- * @param value overall conductance at the reference flows, W/K
- * @param airFlow reference air flow, kg/s
- * @param coolantFlow reference coolant flow, m3/s
- * @param airSideShare share of the resistance on the air side, 0 to 1
- * @param wallShare share of the resistance in the wall, 0 to 1
- * @param airExponent 0 to 1
- * @param coolantExponent 0 to 1
- * @param stillShare share of the coolant-side conductance that is left without flow, 0 to 1
+ * Conductance between air and coolant, side by side, so that each side follows its own flow. Both
+ * end in the middle of the wall.
  */
-public record Conductance(
-    double value,
-    double airFlow,
-    double coolantFlow,
-    double airSideShare,
-    double wallShare,
-    double airExponent,
-    double coolantExponent,
-    double stillShare) {
-  /** Sharpness of the passage from flowing to still coolant. */
-  private static final double BLEND = 4;
-
-  /** Checks the parts. */
-  public Conductance {
-    Require.positive("conductance", value);
-    Require.positive("conductance reference air flow", airFlow);
-    Require.positive("conductance reference coolant flow", coolantFlow);
-    Require.within("air-side share", airSideShare, 0.01, 0.99);
-    Require.within("wall share", wallShare, 0, 0.9);
-    Require.within("air exponent", airExponent, 0, 1);
-    Require.within("coolant exponent", coolantExponent, 0, 1);
-    Require.within("still-coolant share", stillShare, 0, 1);
-    if (!(airSideShare + wallShare < 0.995)) {
-      throw new IllegalArgumentException(
-          "air-side and wall share leave nothing for the coolant side: "
-              + airSideShare
-              + " + "
-              + wallShare);
-    }
-  }
-
+public sealed interface Conductance permits PowerLawConductance, GeometricConductance {
   /**
-   * Returns the conductance from air to the middle of the wall.
+   * Returns the conductance from air to the middle of the wall, evenly spread air.
    *
-   * @param flow air flow, kg/s
+   * @param flow air flow, kg/s, 0 or more
+   * @param temperature mean temperature of the air, K; counts only where {@link
+   *     #followsTemperature}
    * @return W/K; 0 without flow
    */
-  public double airSide(double flow) {
-    return flow == 0
-        ? 0
-        : withHalfWall(value / airSideShare * Math.pow(flow / airFlow, airExponent));
-  }
+  double airSide(double flow, double temperature);
 
   /**
    * Returns the conductance from the middle of the wall to the coolant.
    *
-   * @param flow coolant flow, m3/s
-   * @return W/K
+   * @param flow coolant flow, m3/s, 0 or more
+   * @param temperature mean temperature of the coolant, K; counts only where {@link
+   *     #followsTemperature}
+   * @param coolant which coolant
+   * @return W/K, above 0 without flow too unless what is left then was said to be nothing
    */
-  public double coolantSide(double flow) {
-    double share = 1 - airSideShare - wallShare;
-    double moving = Math.pow(flow / coolantFlow, coolantExponent);
-    double blended =
-        Math.pow(Math.pow(moving, BLEND) + Math.pow(stillShare, BLEND), 1 / BLEND)
-            / Math.pow(1 + Math.pow(stillShare, BLEND), 1 / BLEND);
-    return withHalfWall(value / share * blended);
-  }
+  double coolantSide(double flow, double temperature, Coolant coolant);
+
+  /** Returns the power of air flow that the air side goes with, 0 to 1. */
+  double airExponent();
 
   /**
-   * Returns the overall conductance.
-   *
-   * @param air air flow, kg/s
-   * @param coolant coolant flow, m3/s
-   * @return W/K
+   * Returns how unevenly air meets the face: standard deviation of its speed over the mean, 0 to 1;
+   * 0 where the conductance has it in it.
    */
-  public double overall(double air, double coolant) {
-    double a = airSide(air);
-    double c = coolantSide(coolant);
-    return a == 0 || c == 0 ? 0 : a * c / (a + c);
+  default double unevenAir() {
+    return 0;
   }
 
-  private double withHalfWall(double film) {
-    return film == 0 ? 0 : 1 / (1 / film + wallShare / (2 * value));
+  /** Returns whether the sides change with the streams' temperatures. */
+  default boolean followsTemperature() {
+    return false;
+  }
+
+  /** Returns what it was worked out from, if from geometry. */
+  default Optional<GeometricCore> geometry() {
+    return Optional.empty();
   }
 }

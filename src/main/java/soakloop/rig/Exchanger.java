@@ -1,5 +1,7 @@
 package soakloop.rig;
 
+import java.util.Optional;
+import soakloop.flow.Resistance;
 import soakloop.quantity.Require;
 
 /**
@@ -37,6 +39,20 @@ public record Exchanger(
   public Exchanger {
     Require.positive("exchanger metal heat capacity", metalHeatCapacity);
     Require.positive("exchanger coolant volume", coolantVolume);
+  }
+
+  /**
+   * Returns what the coolant loses in pressure, where that follows from geometry: all passes with
+   * entry and exit, tanks and nozzles left out.
+   */
+  public Optional<Resistance> coolantResistance() {
+    return conductance
+        .geometry()
+        .map(
+            core ->
+                (flow, liquid) ->
+                    core.coolantLoss(
+                        flow * liquid.density(), liquid.viscosity(), liquid.density()));
   }
 
   /**

@@ -1,9 +1,11 @@
 package soakloop.scenario;
 
-import soakloop.rig.Conductance;
+import java.util.function.Function;
+import soakloop.rig.PowerLawConductance;
 
 /**
- * Reads a conductance with the flows it holds at: a stated value, or so much per volume of block.
+ * Reads a conductance with the flows it holds at: a stated value, one measured point, or so much
+ * per volume of block.
  *
  * <p>The air it holds at is a flow, or is said by the face: per area for the core, as a speed for
  * the heat exchanger.
@@ -12,6 +14,10 @@ final class ConductanceReader {
   private final In in;
   private final String byFace;
   private final double flowPerUnit;
+  private final Function<In, MeasuredReader> measured;
+
+  /** What a conductance is and what it holds at, SI. */
+  private record Known(double value, double airFlow, double coolantFlow) {}
 
   /**
    * Reads a section.
@@ -19,40 +25,65 @@ final class ConductanceReader {
    * @param in the section
    * @param byFace the key that says the air by the face
    * @param flowPerUnit air mass flow per unit of that key, SI; 0 if the face is not known
+   * @param measured reads a measured point from its section
    */
-  ConductanceReader(In in, String byFace, double flowPerUnit) {
+  ConductanceReader(
+      In in, String byFace, double flowPerUnit, Function<In, MeasuredReader> measured) {
     this.in = in;
     this.byFace = byFace;
     this.flowPerUnit = flowPerUnit;
+    this.measured = measured;
   }
 
   /**
    * Returns the conductance.
    *
-   * @param volume the block's volume, m3; not used if the section has a value
+   * @param block what it is the conductance of; not used if the section has a value
    */
-  Conductance read(double volume) {
-    double value = value(volume);
-    double airFlow = airFlow();
-    double coolantFlow = in.number("coolant-flow");
+  PowerLawConductance read(Block block) {
+    PowerLawConductance conductance;
+    if (in.has("measured")) {
+      conductance = scaled(block);
+    } else {
+      double value = value(block.volume());
+      conductance = split(new Known(value, airFlow(), in.number("coolant-flow")));
+    }
+    in.done();
+    return conductance;
+  }
+
+  private PowerLawConductance scaled(Block block) {
+    for (String other : new String[] {"value", "per-volume", "air-flow", byFace, "coolant-flow"}) {
+      in.refuse(other, "has no use beside measured; flows belong there");
+    }
+    MeasuredReader.Point point = measured.apply(in.section("measured")).read();
+    PowerLawConductance there =
+        split(new Known(point.conductance(), point.airFlow(), point.coolantFlow()));
+    Block then = point.block();
+    return block.known() && then.known()
+        ? there.scaled(
+            block.along() / then.along(),
+            block.across() / then.across(),
+            block.depth() / then.depth())
+        : there;
+  }
+
+  private PowerLawConductance split(Known known) {
     double airShare = in.number("air-side-share");
     double wallShare = in.number("wall-share");
     if (airShare + wallShare > 0.99) {
       in.problem("wall-share", "and air-side-share leave less than 1 % for the coolant side");
       wallShare = 0;
     }
-    Conductance conductance =
-        new Conductance(
-            value,
-            airFlow,
-            coolantFlow,
-            airShare,
-            wallShare,
-            in.number("air-exponent"),
-            in.number("coolant-exponent"),
-            in.number("still-share"));
-    in.done();
-    return conductance;
+    return new PowerLawConductance(
+        known.value(),
+        known.airFlow(),
+        known.coolantFlow(),
+        airShare,
+        wallShare,
+        in.number("air-exponent"),
+        in.number("coolant-exponent"),
+        in.number("still-share"));
   }
 
   private double value(double volume) {
@@ -70,7 +101,7 @@ final class ConductanceReader {
       }
     }
     double value = in.number("per-volume") * volume;
-    return value > 0 ? value : Fallbacks.exchanger().conductance().value();
+    return value > 0 ? value : Fallbacks.CONDUCTANCE.value();
   }
 
   private double airFlow() {
@@ -85,6 +116,6 @@ final class ConductanceReader {
       in.problem(byFace, "needs the size of the face; give that, or air-flow");
     }
     double flow = in.number(byFace) * flowPerUnit;
-    return flow > 0 ? flow : Fallbacks.exchanger().conductance().airFlow();
+    return flow > 0 ? flow : Fallbacks.CONDUCTANCE.airFlow();
   }
 }

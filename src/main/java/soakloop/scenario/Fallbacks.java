@@ -1,24 +1,21 @@
 package soakloop.scenario;
 
 import java.util.List;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.Exchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
 
 /** Stand-ins that let reading go on after a problem; a scenario with a problem is never used. */
 final class Fallbacks {
+  static final PowerLawConductance CONDUCTANCE =
+      new PowerLawConductance(500, 0.4, 4e-4, 0.7, 0.01, 0.5, 0.3, 0.2);
   private static final Exchanger EXCHANGER =
-      new Exchanger(
-          new Conductance(500, 0.4, 4e-4, 0.7, 0.01, 0.5, 0.3, 0.2),
-          1000,
-          1e-3,
-          Passes.ONE,
-          new Exchanger.Grid(1, 1));
+      new Exchanger(CONDUCTANCE, 1000, 1e-3, Passes.ONE, new Exchanger.Grid(1, 1));
   private static final Loop LOOP =
       new Loop(
           List.of(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import soakloop.fluid.Coolant;
 import soakloop.quantity.Curve;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
@@ -30,10 +31,12 @@ final class LoopReader {
 
   private final In root;
   private final Day day;
+  private final Coolant coolant;
 
-  LoopReader(In root, Day day) {
+  LoopReader(In root, Day day, Coolant coolant) {
     this.root = root;
     this.day = day;
+    this.coolant = coolant;
   }
 
   Loop read() {
@@ -95,7 +98,8 @@ final class LoopReader {
 
   private Optional<LoopElement> element(String name, Node item) {
     if (name.equals("core")) {
-      return Optional.of(new Core(name, new ExchangerReader(root.section(name), day).core()));
+      return Optional.of(
+          new Core(name, new ExchangerReader(root.section(name), day, coolant).core()));
     }
     if (name.equals("pump")) {
       return Optional.of(pump());
@@ -132,7 +136,7 @@ final class LoopReader {
       }
       return Optional.empty();
     }
-    return Optional.of(new ExchangerReader(in, day).heatExchanger(name));
+    return Optional.of(new ExchangerReader(in, day, coolant).heatExchanger(name));
   }
 
   private static Reservoir reservoir(String name, In in) {

@@ -45,6 +45,8 @@ final class Ranges {
       case VOLUME -> dimension.require("L");
       case VOLUME_PER_REVOLUTION -> dimension.require("L/rev");
       case LENGTH -> dimension.require("mm");
+      case FIN_DENSITY -> dimension.require("fpi");
+      case ANGLE -> dimension.require("deg");
       case ROTATION -> dimension.require("rpm");
       case FRACTION -> dimension.require("%");
       case CONDUCTANCE_PER_VOLUME -> dimension.require("kW/(K L)");

@@ -39,7 +39,7 @@ final class RigReader {
     Curve boost = root.curve("boost").orElse(Curve.constant(0));
     DuctMetal plenum = plenum();
     Sensor sensor = sensor();
-    Loop loop = new LoopReader(root, day).read();
+    Loop loop = new LoopReader(root, day, coolant).read();
     boolean blows =
         root.context().hasProblems()
             || loop.elements().stream().anyMatch(HeatExchanger.class::isInstance);

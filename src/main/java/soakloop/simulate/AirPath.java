@@ -19,17 +19,22 @@ final class AirPath {
   /** Boost at which the bypass is fully shut, Pa. */
   private static final double SHUT = 5e3;
 
+  /** 1 - 1/1.4, for air near room temperature. */
+  private static final double USUAL_EXPONENT = 1 - 1 / 1.4;
+
   private final Rig rig;
   private final Day day;
+  private final CoreCells core;
   private final double gasConstant;
   private final double moistFactor;
   private final int casing;
   private final int plenum;
   private final int sensor;
 
-  AirPath(Rig rig, Day day, StateLayout layout) {
+  AirPath(Rig rig, Day day, CoreCells core, StateLayout layout) {
     this.rig = rig;
     this.day = day;
+    this.core = core;
     MoistAir air = MoistAir.of(day.temperature(), day.pressure(), day.humidity());
     this.gasConstant = air.gasConstant();
     this.moistFactor =
@@ -53,7 +58,7 @@ final class AirPath {
 
   /** From the inlet to the core's face. */
   void beforeCore(double[] y, double[] dy, Moment m) {
-    blow(m);
+    blow(y, m);
     double drop =
         m.airMassFlow > 0 ? share(rig.blower().casing(), m) * (m.blowerOutlet - y[casing]) : 0;
     m.coreAirIn = m.airMassFlow > 0 ? m.blowerOutlet - drop : y[casing];
@@ -136,7 +141,7 @@ final class AirPath {
         : 0;
   }
 
-  private void blow(Moment m) {
+  private void blow(double[] y, Moment m) {
     Inputs in = m.inputs;
     m.inletAir =
         Double.isNaN(in.inletTemperature)
@@ -150,13 +155,15 @@ final class AirPath {
           case FULL -> rig.boost().at(in.engineSpeed);
         };
     m.blowerOutlet = m.inletAir;
+    m.coreLoss = 0;
+    m.corePressure = day.pressure() + m.boost;
     if (in.load == Inputs.Load.OFF) {
       m.airMassFlow = 0;
       m.airCapacityRate = 0;
       return;
     }
     double shut = smooth(m.boost / SHUT);
-    double manifold = day.pressure() + m.boost;
+    double manifold = m.corePressure;
     double open =
         rig.engine().swallowedVolume(in.engineSpeed)
             * Math.min(manifold, day.pressure())
@@ -167,10 +174,24 @@ final class AirPath {
       double blown =
           rig.blower().delivery().massFlow(in.engineSpeed, inlet / (gasConstant * m.inletAir));
       m.airMassFlow = open + shut * (blown - open);
-      m.blowerOutlet = compressed(m.inletAir, 1 + shut * (manifold / inlet - 1));
+      m.coreLoss = coreLoss(y, m, 1 + shut * (manifold / inlet - 1));
+      double before = manifold + m.coreLoss;
+      m.blowerOutlet = compressed(m.inletAir, 1 + shut * (before / inlet - 1));
     }
     m.airCapacityRate =
         m.airMassFlow * moistFactor * Air.heatCapacity(0.5 * (m.blowerOutlet + m.inletAir));
+  }
+
+  /**
+   * The blower works against the core's loss, which hangs on how hot its air is: nearly is enough.
+   */
+  private double coreLoss(double[] y, Moment m, double pressureRatio) {
+    if (!core.knowsLoss()) {
+      return 0;
+    }
+    double ideal = m.inletAir * (Math.pow(Math.max(1, pressureRatio), USUAL_EXPONENT) - 1);
+    double outlet = m.inletAir + ideal / rig.blower().adiabaticEfficiency();
+    return core.pressureLoss(y, m.airMassFlow, outlet, m.corePressure, gasConstant);
   }
 
   private double compressed(double inlet, double pressureRatio) {

@@ -32,8 +32,19 @@ final class CellCoefficients {
   /** Air capacity rate over coolant capacity rate below which the air does not count. */
   private static final double NO_AIR = 1e-9;
 
-  /** Below this the first terms of the series give m to twelve digits. */
-  private static final double FEW_UNITS = 1e-3;
+  /** Below this seven terms of the series give m to the last digit, and quicker. */
+  private static final double FEW_UNITS = 0.5;
+
+  /** B(2k) / (2k)! for k from 7 down to 1, B the Bernoulli numbers. */
+  private static final double[] SERIES = {
+    1.0 / 74_724_249_600.0,
+    -691.0 / 1_307_674_368_000.0,
+    1.0 / 47_900_160,
+    -1.0 / 1_209_600,
+    1.0 / 30_240,
+    -1.0 / 720,
+    1.0 / 12
+  };
 
   /** Share of the air's distance to the wall temperature that a cell closes, 0 to 1. */
   private double airShare;
@@ -66,13 +77,14 @@ final class CellCoefficients {
     }
     double overall = air * coolant / (air + coolant);
     double units = overall / airRate;
-    double resistance = airRate / air + middle(units); // of Ga, over that of the air's rate
+    double middle = middle(units);
+    double resistance = airRate / air + middle; // of Ga, over that of the air's rate
     if (coolantRate == 0 || overall == 0) {
       airShare = Math.min(1, 1 / resistance);
       theta = 1;
       return;
     }
-    double still = 1 / (airRate * -Math.expm1(-units));
+    double still = (1 / units + middle) / airRate; // 1 / (Ca (1 - exp(-units)))
     double least = Math.min(airRate, coolantRate);
     double most = Math.max(airRate, coolantRate);
     double effectiveness =
@@ -85,7 +97,15 @@ final class CellCoefficients {
 
   /** Returns m of the class comment: 1/2 for few transfer units, 1 for many. */
   private static double middle(double units) {
-    return units < FEW_UNITS ? 0.5 + units / 12 : -1 / Math.expm1(-units) - 1 / units;
+    if (units > FEW_UNITS) {
+      return -1 / Math.expm1(-units) - 1 / units;
+    }
+    double x = units * units;
+    double series = 0;
+    for (double term : SERIES) {
+      series = series * x + term;
+    }
+    return 0.5 + units * series;
   }
 
   private static double clamp(double share) {

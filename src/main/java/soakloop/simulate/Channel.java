@@ -16,6 +16,10 @@ public enum Channel {
   INLET_AIR("inlet air", Dimension.TEMPERATURE),
   /** Air leaving the blower's rotors. */
   BLOWER_OUTLET("blower outlet", Dimension.TEMPERATURE),
+  /** Pressure that charge air loses in the core; NaN where it is not known. */
+  CORE_LOSS("pressure lost in the core", Dimension.PRESSURE_DIFFERENCE),
+  /** Water that condenses in the core. */
+  CONDENSATE("water condensing in the core", Dimension.MASS_FLOW),
   /** Air entering the core. */
   CORE_AIR_IN("air into the core", Dimension.TEMPERATURE),
   /** Air leaving the core. */
@@ -46,7 +50,7 @@ public enum Channel {
   COOLANT_FLOW("coolant flow", Dimension.VOLUME_FLOW),
   /** Air speed at the heat exchanger's face. */
   FACE_SPEED("heat exchanger face air", Dimension.SPEED),
-  /** Heat from the charge air to the core. */
+  /** Heat from the charge air to the core, that of condensing water with it. */
   HEAT_CORE("heat into the core", Dimension.POWER),
   /** Heat from the charge air to blower case and plenum metal. */
   HEAT_DUCTS("heat from charge air to blower case and plenum", Dimension.POWER),

@@ -5,18 +5,42 @@ import soakloop.fluid.Coolant;
 
 /** The charge cooler core: charge air gives its heat to the coolant. */
 final class CoreCells extends CrossedCells {
-  CoreCells(ExchangerCells cells, Coolant coolant) {
+  private final CoreLoss loss;
+
+  CoreCells(ExchangerCells cells, Coolant coolant, CoreLoss loss) {
     super(cells, coolant);
+    this.loss = loss;
   }
 
   /**
-   * Lets the moment's charge air pass: sets its temperature after the core and the heat it gave.
+   * Returns the pressure that charge air loses here; it is taken to leave at the mean temperature
+   * of the metal.
+   *
+   * @param flow kg/s
+   * @param in temperature before the core, K
+   * @param behind absolute pressure behind the core, Pa
+   * @param gasConstant of the air, J/(kg K)
+   * @return Pa; 0 if it is not known
+   */
+  double pressureLoss(double[] y, double flow, double in, double behind, double gasConstant) {
+    return loss.isKnown() ? loss.at(flow, in, cells.meanMetal(y), behind, gasConstant) : 0;
+  }
+
+  /** Returns whether the pressure loss is known. */
+  boolean knowsLoss() {
+    return loss.isKnown();
+  }
+
+  /**
+   * Lets the moment's charge air pass: sets its temperature after the core, the heat it gave and
+   * the water it left.
    */
   void passAir(double[] y, Moment m) {
     double reference = References.coolantRate(coolant, m.coolantFlow);
     double airReference = m.airMassFlow * Air.heatCapacity(References.AIR);
-    cells.flows(m.airMassFlow, airReference, m.coolantFlow, reference);
+    cells.flows(y, m.coreAirIn, m.airMassFlow, airReference, m.coolantFlow, reference);
     cells.passAir(y, m.coreAirIn, m.airCapacityRate);
+    m.condensate = cells.condense(y, m.airMassFlow, m.corePressure);
     m.coreAirOut = m.airMassFlow > 0 ? cells.airOut() : cells.meanMetal(y);
     m.heatCore = cells.heat();
   }

@@ -1,6 +1,8 @@
 package soakloop.simulate;
 
 import java.util.Arrays;
+import java.util.Optional;
+import soakloop.fluid.Coolant;
 import soakloop.rig.Exchanger;
 
 /**
@@ -10,51 +12,89 @@ import soakloop.rig.Exchanger;
 final class ExchangerCells {
   private final Exchanger exchanger;
   private final EnthalpyScale coolant;
+  private final ExchangerSides sides;
   private final ExchangerGrid grid;
   private final double cellMass;
   private final double cellMetal;
   private final CellCoefficients coefficients = new CellCoefficients();
   private final ExchangerJacobian jacobian;
   private final double[] airHeat;
+  private final double[] latentSlope;
+  private final Optional<CondensingAir> vapour;
   private double cellCoolantSide;
   private double knownAir = Double.NaN;
   private double knownCoolant = Double.NaN;
+  private double airUnits;
+  private boolean wasWet;
   private double airOut;
   private double heat;
 
-  ExchangerCells(Exchanger exchanger, EnthalpyScale coolant, StateLayout layout, double density) {
+  /**
+   * Makes the cells.
+   *
+   * @param exchanger what is cut
+   * @param fluid the coolant
+   * @param coolant its scale
+   * @param layout where states are reserved
+   * @param density of the coolant where the loop was filled, kg/m3
+   * @param vapour humid air whose water may condense; empty if it is not looked at
+   */
+  ExchangerCells(
+      Exchanger exchanger,
+      Coolant fluid,
+      EnthalpyScale coolant,
+      StateLayout layout,
+      double density,
+      Optional<CondensingAir> vapour) {
     this.exchanger = exchanger;
     this.coolant = coolant;
+    this.sides = new ExchangerSides(exchanger.conductance(), fluid);
+    this.vapour = vapour;
     this.grid = new ExchangerGrid(exchanger, layout);
     this.cellMass = density * exchanger.coolantVolume() / grid.cells();
     this.cellMetal = exchanger.metalHeatCapacity() / grid.cells();
     this.airHeat = new double[grid.cells()];
+    this.latentSlope = new double[grid.cells()];
     this.jacobian =
         new ExchangerJacobian(
-            grid, coefficients, cellMass, cellMass * coolant.heatCapacity(), cellMetal);
+            grid,
+            coefficients,
+            cellMass,
+            cellMass * coolant.heatCapacity(),
+            cellMetal,
+            latentSlope);
   }
 
   /**
-   * Recomputes what depends on the flows, if they changed.
+   * Recomputes what depends on the flows, and on temperatures where the conductance does.
    *
+   * @param airIn temperature of the air that enters, K
    * @param air air mass flow, kg/s
    * @param airRate air capacity rate, W/K
    * @param coolantFlow m3/s
    * @param coolantRate coolant capacity rate, W/K
    */
-  void flows(double air, double airRate, double coolantFlow, double coolantRate) {
-    if (air == knownAir && coolantFlow == knownCoolant) {
+  void flows(
+      double[] y,
+      double airIn,
+      double air,
+      double airRate,
+      double coolantFlow,
+      double coolantRate) {
+    boolean warms = sides.followTemperature();
+    if (!warms && air == knownAir && coolantFlow == knownCoolant) {
       return;
     }
     knownAir = air;
     knownCoolant = coolantFlow;
     int cells = grid.cells();
-    cellCoolantSide = exchanger.conductance().coolantSide(coolantFlow) / cells;
+    double coolantSide = sides.coolant(coolantFlow, warms ? meanCoolant(y) : airIn);
+    double airFilm = warms ? 0.5 * (airIn + meanMetal(y)) : airIn;
+    double airSide = sides.air(air, airFilm, airRate, coolantSide);
+    cellCoolantSide = coolantSide / cells;
+    airUnits = airRate > 0 ? airSide / cells * grid.strips() / airRate : 0;
     coefficients.update(
-        exchanger.conductance().airSide(air) / cells,
-        cellCoolantSide,
-        airRate / grid.strips(),
-        coolantRate / grid.lanes());
+        airSide / cells, cellCoolantSide, airRate / grid.strips(), coolantRate / grid.lanes());
     jacobian.setCoolantSide(cellCoolantSide);
   }
 
@@ -83,6 +123,39 @@ final class ExchangerCells {
       sum += air;
     }
     airOut = sum / strips;
+  }
+
+  /**
+   * Lets water condense where walls are below the dew point, and adds its heat to what {@link
+   * #passAir} found; air temperatures stay.
+   *
+   * @param flow air mass flow, kg/s
+   * @param pressure absolute pressure of the air, Pa
+   * @return water that condenses, kg/s
+   */
+  double condense(double[] y, double flow, double pressure) {
+    CondensingAir air = vapour.orElseThrow();
+    if (wasWet) {
+      Arrays.fill(latentSlope, 0);
+      wasWet = false;
+    }
+    if (flow == 0 || !(coldestWall(y) < air.warmestWetWall(pressure))) {
+      return 0;
+    }
+    wasWet = true;
+    air.begin(pressure, flow / grid.strips(), airUnits);
+    jacobian.setVapourShare(air.share());
+    for (int s = 0; s < grid.strips(); s++) {
+      air.startStrip();
+      for (int level = 0; level < grid.depth(); level++) {
+        int cell = grid.cellAt(level, s);
+        double latent = air.heat(y[grid.wall(cell)]);
+        latentSlope[cell] = air.slope();
+        airHeat[cell] += latent;
+        heat += latent;
+      }
+    }
+    return air.water();
   }
 
   /** Returns the mean temperature of the air that left, K. */
@@ -157,6 +230,22 @@ final class ExchangerCells {
       sum += y[grid.wall(i)];
     }
     return sum / airHeat.length;
+  }
+
+  private double coldestWall(double[] y) {
+    double coldest = y[grid.wall(0)];
+    for (int i = 1; i < airHeat.length; i++) {
+      coldest = Math.min(coldest, y[grid.wall(i)]);
+    }
+    return coldest;
+  }
+
+  private double meanCoolant(double[] y) {
+    double sum = 0;
+    for (int i = 0; i < airHeat.length; i++) {
+      sum += y[grid.coolant(i)];
+    }
+    return coolant.temperature(sum / airHeat.length);
   }
 
   double storedInCoolant(double[] y) {

@@ -7,7 +7,9 @@ final class ExchangerJacobian {
   private final double cellMass;
   private final double cellHeat;
   private final double cellMetal;
+  private final double[] latentSlope;
   private double coolantSide;
+  private double vapourShare;
 
   /**
    * Takes what the cells are made of.
@@ -17,23 +19,32 @@ final class ExchangerJacobian {
    * @param cellMass coolant in a cell, kg
    * @param cellHeat its heat capacity, J/K
    * @param cellMetal heat capacity of a cell's wall, J/K
+   * @param latentSlope heat of condensing water that each cell's wall loses by its own warming,
+   *     W/K, kept up to date by the cells
    */
   ExchangerJacobian(
       ExchangerGrid grid,
       CellCoefficients coefficients,
       double cellMass,
       double cellHeat,
-      double cellMetal) {
+      double cellMetal,
+      double[] latentSlope) {
     this.grid = grid;
     this.coefficients = coefficients;
     this.cellMass = cellMass;
     this.cellHeat = cellHeat;
     this.cellMetal = cellMetal;
+    this.latentSlope = latentSlope;
   }
 
   /** Takes the coolant side of a cell's conductance, W/K. */
   void setCoolantSide(double conductance) {
     coolantSide = conductance;
+  }
+
+  /** Takes the share of the distance to saturation that vapour closes in a cell, 0 to 1. */
+  void setVapourShare(double share) {
+    vapourShare = share;
   }
 
   /** Gives the coolant's side; a theta's temperature is taken to change as the theta does. */
@@ -82,14 +93,21 @@ final class ExchangerJacobian {
     double rate = airRate / grid.strips() * share;
     for (int s = 0; s < grid.strips(); s++) {
       for (int level = 0; level < grid.depth(); level++) {
-        int wall = wallAt(level, s);
-        entries.add(wall, wall, -rate / cellMetal);
-        double passed = rate * share / cellMetal;
+        int cell = grid.cellAt(level, s);
+        int wall = grid.wall(cell);
+        entries.add(wall, wall, -(rate + latentSlope[cell]) / cellMetal);
+        double lost = rate * left(grid.depth() - 1 - level) + latentSlope[cell];
+        double passed = rate * share;
+        double vapour = latentSlope[cell] * vapourShare;
         for (int behind = level + 1; behind < grid.depth(); behind++) {
-          entries.add(wallAt(behind, s), wall, passed);
+          int next = grid.cellAt(behind, s);
+          double more = latentSlope[next] > 0 ? vapour : 0;
+          entries.add(grid.wall(next), wall, (passed + more) / cellMetal);
+          lost -= more;
           passed *= 1 - share;
+          vapour -= vapourShare * more;
         }
-        entries.add(ledgerRow, wall, -sign * rate * left(grid.depth() - 1 - level));
+        entries.add(ledgerRow, wall, -sign * lost);
       }
     }
   }

@@ -28,8 +28,10 @@ final class HeatExchangerCells extends CrossedCells {
   public void heats(double[] y, Moment m) {
     double air = airDensity * faceArea * m.faceSpeed;
     airRate = air * Air.heatCapacity(m.day);
-    cells.flows(air, airRate, m.coolantFlow, References.coolantRate(coolant, m.coolantFlow));
-    cells.passAir(y, m.day + inletRise, airRate);
+    double airIn = m.day + inletRise;
+    cells.flows(
+        y, airIn, air, airRate, m.coolantFlow, References.coolantRate(coolant, m.coolantFlow));
+    cells.passAir(y, airIn, airRate);
     m.heatAmbient -= cells.heat();
   }
 

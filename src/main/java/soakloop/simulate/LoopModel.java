@@ -2,10 +2,12 @@ package soakloop.simulate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.MoistAir;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
+import soakloop.rig.Exchanger;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Hose;
 import soakloop.rig.LoopElement;
@@ -69,7 +71,7 @@ final class LoopModel implements LinearlyImplicitEquation {
     this.core = (CoreCells) loop.get(coreAt);
     this.pumpAt = first(Pump.class);
     this.pumpState = ((MixedCell) loop.get(pumpAt)).index();
-    this.air = new AirPath(rig, day, layout);
+    this.air = new AirPath(rig, day, core, layout);
     this.ledger = new Ledger(layout);
   }
 
@@ -85,15 +87,23 @@ final class LoopModel implements LinearlyImplicitEquation {
       return new HoseCells(h, coolant, scale, layout, density);
     }
     if (element instanceof Core c) {
-      return new CoreCells(new ExchangerCells(c.exchanger(), scale, layout, density), coolant);
+      return new CoreCells(
+          cells(c.exchanger(), density, Optional.of(new CondensingAir(day))),
+          coolant,
+          new CoreLoss(c.exchanger().conductance().geometry()));
     }
     HeatExchanger x = (HeatExchanger) element;
     return new HeatExchangerCells(
-        new ExchangerCells(x.exchanger(), scale, layout, density),
+        cells(x.exchanger(), density, Optional.empty()),
         coolant,
         x.faceArea(),
         airDensity,
         rig.airflow().inletRise());
+  }
+
+  private ExchangerCells cells(
+      Exchanger exchanger, double density, Optional<CondensingAir> vapour) {
+    return new ExchangerCells(exchanger, coolant, scale, layout, density, vapour);
   }
 
   /** Takes up a phase: its drive, its cooling, and coefficients at the state it starts from. */

@@ -32,6 +32,15 @@ final class Moment {
   double coreAirOut;
   double charge;
 
+  /** Pressure that charge air loses in the core, Pa; 0 if it is not known. */
+  double coreLoss;
+
+  /** Absolute pressure behind the core, Pa. */
+  double corePressure;
+
+  /** Water that condenses in the core, kg/s. */
+  double condensate;
+
   // Heat flows, W.
   double heatCore;
   double heatDucts;

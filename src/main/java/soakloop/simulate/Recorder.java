@@ -98,6 +98,8 @@ final class Recorder implements ODEStepHandler {
     put(Channel.AIR_MASS_FLOW, m.airMassFlow);
     put(Channel.INLET_AIR, m.inletAir);
     put(Channel.BLOWER_OUTLET, m.blowerOutlet);
+    put(Channel.CORE_LOSS, model.core().knowsLoss() ? m.coreLoss : Double.NaN);
+    put(Channel.CONDENSATE, m.condensate);
     put(Channel.CORE_AIR_IN, m.coreAirIn);
     put(Channel.CORE_AIR_OUT, m.coreAirOut);
     put(Channel.CHARGE, m.charge);

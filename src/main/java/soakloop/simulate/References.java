@@ -16,6 +16,17 @@ final class References {
 
   private References() {}
 
+  /**
+   * Returns a temperature, or the nearest that air's properties are asked for: a step that is tried
+   * and then refused may come with one that cannot be.
+   *
+   * @param temperature K
+   * @return K, 150 to 1500
+   */
+  static double possible(double temperature) {
+    return Math.max(150, Math.min(1500, temperature));
+  }
+
   static double coolantRate(Coolant coolant, double flow) {
     return flow * coolant.density(COOLANT) * coolant.heatCapacity(COOLANT);
   }

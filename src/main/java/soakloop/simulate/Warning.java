@@ -1,13 +1,22 @@
 package soakloop.simulate;
 
+import java.util.Optional;
+import soakloop.quantity.OutsideRange;
+
 /**
  * Something that a reader of the result should know: it was computed, but outside what is well
  * known.
  *
  * @param kind what
  * @param message in plain words, with the numbers
+ * @param outside which published range was left and by what value, if that is what it is about
  */
-public record Warning(Kind kind, String message) {
+public record Warning(Kind kind, String message, Optional<OutsideRange> outside) {
+  /** A warning that is not about a published range. */
+  public Warning(Kind kind, String message) {
+    this(kind, message, Optional.empty());
+  }
+
   /** What a warning is about. */
   public enum Kind {
     /** Coolant outside the temperatures its property data hold for. */
@@ -16,6 +25,12 @@ public record Warning(Kind kind, String message) {
     COOLANT_FREEZING,
     /** Coolant hotter than water boils at the day's pressure. */
     COOLANT_BOILING,
+    /** Flows or sizes outside the range that an equation was made for. */
+    CORRELATION_RANGE,
+    /** A core that takes more pressure than is acceptable. */
+    CORE_LOSS,
+    /** Water that condenses in the core. */
+    CONDENSATION,
     /** A blower whose air is far from what the engine swallows at the stated boost. */
     AIR_AGAINST_BOOST,
     /** A log that does not reach as far as the session. */

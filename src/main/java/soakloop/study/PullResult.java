@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param airMassFlowPeak kg/s
  * @param heatToCoolant heat from the charge air to the core during the pull, J
  * @param boostPeak highest manifold gauge pressure after the core, Pa
+ * @param chargeLoss what the core takes of the boost, where its geometry is known
  * @param logged the same from the log's charge temperature, where there is one
  */
 public record PullResult(
@@ -31,7 +32,16 @@ public record PullResult(
     double airMassFlowPeak,
     double heatToCoolant,
     double boostPeak,
+    Optional<ChargeLoss> chargeLoss,
     Optional<Logged> logged) {
+  /**
+   * Pressure that the charge air loses in the core during the pull, Pa.
+   *
+   * @param peak highest loss
+   * @param boostBefore highest gauge pressure before the core
+   */
+  public record ChargeLoss(double peak, double boostBefore) {}
+
   /**
    * Coolant at the core over one pull, K.
    *

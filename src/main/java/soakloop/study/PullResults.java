@@ -90,7 +90,26 @@ public final class PullResults {
         during(Channel.AIR_MASS_FLOW, window.start(), window.end()).highest(),
         during(Channel.HEAT_CORE, window.start(), window.end()).integral(),
         during(Channel.BOOST, window.start(), window.end()).highest(),
+        chargeLoss(window),
         logged.flatMap(log -> beside(log, window, countedTo)));
+  }
+
+  private Optional<PullResult.ChargeLoss> chargeLoss(Window window) {
+    double peak = 0;
+    double before = Double.NEGATIVE_INFINITY;
+    for (int i = trace.firstFrom(window.start());
+        i < trace.size() && trace.time(i) <= window.end();
+        i++) {
+      double loss = trace.value(Channel.CORE_LOSS, i);
+      if (!Double.isFinite(loss)) {
+        return Optional.empty();
+      }
+      peak = Math.max(peak, loss);
+      before = Math.max(before, trace.value(Channel.BOOST, i) + loss);
+    }
+    return before > Double.NEGATIVE_INFINITY
+        ? Optional.of(new PullResult.ChargeLoss(peak, before))
+        : Optional.empty();
   }
 
   private Polyline during(Channel channel, double from, double to) {

@@ -21,6 +21,9 @@ final class Warnings {
   static List<Warning> of(Scenario scenario, Trace trace) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
+    CoreAirWarnings.loss(scenario, trace).ifPresent(warnings::add);
+    CoreAirWarnings.water(scenario, trace).ifPresent(warnings::add);
+    warnings.addAll(GeometryWarnings.of(scenario, trace));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
     scenario.logged().flatMap(l -> PullsApart.of(l, trace)).ifPresent(warnings::add);

@@ -1,7 +1,9 @@
 package soakloop.app;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -20,6 +22,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
+import soakloop.log.Log;
+import soakloop.log.LogColumns;
+import soakloop.log.LogException;
+import soakloop.log.LogReader;
 
 /** {@code log} as a person meets it. */
 class LogCommandTest {
@@ -76,7 +82,7 @@ class LogCommandTest {
     assertTrue(Files.readString(results.resolve("log.html")).contains("<svg"));
     assertEquals(beside, names(logs));
     assertEquals(touched, Files.getLastModifiedTime(log));
-    org.junit.jupiter.api.Assertions.assertArrayEquals(before, Files.readAllBytes(log));
+    assertArrayEquals(before, Files.readAllBytes(log));
   }
 
   @Test
@@ -214,6 +220,18 @@ class LogCommandTest {
     assertEquals(2, result.code(), result.out());
     assertEquals("mine", Files.readString(results.resolve("clean.csv")));
     assertEquals(0, log(file("after.csv"), "--force").code());
+  }
+
+  @Test
+  void aLogTooLargeForTheMemorySaysHowMuchItTakes() throws Exception {
+    Log log =
+        LogReader.read(
+            logs.resolve("after.csv"), LogColumns.NONE);
+    LogRoom.require(List.of(log), 8_000_000);
+    LogException tooLarge =
+        assertThrows(
+            LogException.class, () -> LogRoom.require(List.of(log), 7_000_000));
+    assertTrue(tooLarge.getMessage().contains("-Xmx2g"), tooLarge.getMessage());
   }
 
   @Test

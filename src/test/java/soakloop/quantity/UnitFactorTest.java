@@ -82,6 +82,12 @@ class UnitFactorTest {
         "LENGTH | cm | 1.0E-02",
         "LENGTH | in | 2.54E-02",
         "LENGTH | ft | 3.048E-01",
+        // from the length: 1/0.0254
+        "FIN_DENSITY | fins/m | 1",
+        "FIN_DENSITY | fpi | 39.37008",
+        "FIN_DENSITY | fins/in | 39.37008",
+        "FIN_DENSITY | fins/cm | 1.0E+02",
+        "FIN_DENSITY | fins/dm | 1.0E+01",
         "AREA | m2 | 1",
         "AREA | cm2 | 1.0E-04",
         "AREA | in2 | 6.4516E-04",

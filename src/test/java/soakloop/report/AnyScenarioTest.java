@@ -54,10 +54,24 @@ class AnyScenarioTest {
               ".* \\(from .* s\\): given up, this would take too long to compute with \\d+ states;.*"),
           BROKEN_OFF);
 
-  /** Ends that another key keeps from being reached: a pull rises, a replay lies in its log. */
+  /**
+   * Ends that come up or not: flows and temperatures of one measured point keep one another from
+   * them, a thermostat's off from its on.
+   */
+  private static final Pattern RARE =
+      Pattern.compile(
+          ".*\\.measured\\.(effectiveness|air-.*|coolant-.*) (from|to)"
+              + "|airflow\\.thermostat\\.off to");
+
+  /**
+   * Ends that another key keeps from being reached: a pull rises, a replay lies in its log, free
+   * height is at least the thickness, and no face has room for so many layers.
+   */
   private static final Set<String> BOUND =
       Set.of(
-          "airflow.thermostat.off to",
+          "core.free-height from",
+          "core.geometry.layers to",
+          "*heat-exchanger.geometry.layers to",
           "session.pull.counted-to from",
           "session.pull.counted-to to",
           "session.pull.from to",
@@ -89,7 +103,9 @@ class AnyScenarioTest {
   void everyScenarioEndsOrSaysWhyNot() throws Exception {
     check(1, 1000, 60, 5e6);
     assertEquals(Set.of(), seen.missingKeys());
-    assertEquals(new TreeSet<>(BOUND), seen.missingEnds());
+    Set<String> missing = new TreeSet<>(seen.missingEnds());
+    missing.removeIf(end -> RARE.matcher(end).matches());
+    assertEquals(new TreeSet<>(BOUND), missing);
     assertTrue(ran > 700, () -> ran + " ran; " + reasons);
     assertTrue(reasons.getOrDefault(BROKEN_OFF.pattern(), 0) < 5, reasons::toString);
   }
@@ -139,9 +155,12 @@ class AnyScenarioTest {
     List<LoopElement> loop = outcome.scenario().rig().loop().elements();
     boolean tank = loop.stream().anyMatch(Reservoir.class::isInstance);
     boolean exchanger = loop.stream().anyMatch(HeatExchanger.class::isInstance);
+    boolean geometry =
+        outcome.scenario().rig().loop().core().exchanger().conductance().geometry().isPresent();
     for (Channel channel : Channel.values()) {
       boolean there =
           switch (channel) {
+            case CORE_LOSS -> geometry;
             case RESERVOIR -> tank;
             case EXCHANGER_COOLANT_IN, EXCHANGER_COOLANT_OUT -> exchanger;
             default -> true;

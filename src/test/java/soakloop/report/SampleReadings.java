@@ -47,6 +47,7 @@ final class SampleReadings {
         0.68,
         heat,
         85e3,
+        Optional.of(new PullResult.ChargeLoss(4.2e3, 89.2e3)),
         log.map(l -> logged(l, trace, span, next, limit)));
   }
 

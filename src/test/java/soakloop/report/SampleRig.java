@@ -7,7 +7,6 @@ import soakloop.quantity.Curve;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
@@ -15,6 +14,7 @@ import soakloop.rig.Exchanger;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
@@ -30,7 +30,7 @@ final class SampleRig {
   static Rig make() {
     Exchanger exchanger =
         new Exchanger(
-            new Conductance(1500, 0.5, 4e-4, 0.7, 0.02, 0.65, 0.8, 0.2),
+            new PowerLawConductance(1500, 0.5, 4e-4, 0.7, 0.02, 0.65, 0.8, 0.2),
             3000,
             8e-4,
             Passes.ONE,

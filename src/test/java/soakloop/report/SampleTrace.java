@@ -66,6 +66,8 @@ record SampleTrace(Trace trace) {
         now.put(Channel.AIR_MASS_FLOW, air);
         now.put(Channel.INLET_AIR, DAY + 6);
         now.put(Channel.BLOWER_OUTLET, blower);
+        now.put(Channel.CORE_LOSS, 26e3 * air * air);
+        now.put(Channel.CONDENSATE, 0.0);
         now.put(Channel.CORE_AIR_IN, into);
         now.put(Channel.CORE_AIR_OUT, out);
         now.put(Channel.CHARGE, charge);

@@ -52,6 +52,8 @@ class SummaryJsonTest {
             "airMassFlowPeak",
             "heatToCoolant",
             "boostAfterCore",
+            "boostBeforeCore",
+            "coreLoss",
             "logged",
             "error"),
         pull.keySet());

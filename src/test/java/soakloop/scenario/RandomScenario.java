@@ -23,6 +23,9 @@ public final class RandomScenario {
   /** Most of a resistance that air side and wall may take, with room for rounding. */
   private static final double SHARES = 0.98;
 
+  /** Thickness of a heat exchanger that says none, m. */
+  private static final double USUAL_DEPTH = 26e-3;
+
   private static final List<String> NAMES =
       List.of("", "supply-", "front-", "a-b-", "kühl-", "x2-", "heat-", "hose-");
 
@@ -125,20 +128,52 @@ public final class RandomScenario {
   private RandomSection core() {
     RandomSection core = root.below("core");
     boolean sized = draw.chance(0.7);
+    double[] block = {0, 0};
     if (sized) {
-      core.put("size", core.below("size").others());
+      RandomSection size = core.below("size");
+      block[0] = number(size, "width");
+      block[1] = number(size, "thickness");
+      core.put("size", size.others());
+      KeySpec free = core.spec("free-height");
+      if (root.wanted()) {
+        core.put("free-height", values.in(free, block[1] * 1.0001, RandomValue.high(free)));
+      }
     }
-    return exchanger(core, sized, "air-flux");
+    return exchanger(core, sized, "air-flux", block);
   }
 
   private RandomSection heatExchanger() {
     RandomSection exchanger = root.named("*heat-exchanger");
-    exchanger.put("face", exchanger.below("face").others());
-    exchanger.perhaps("thickness");
-    return exchanger(exchanger, true, "air-speed");
+    RandomSection face = exchanger.below("face");
+    double[] block = {number(face, "height"), USUAL_DEPTH};
+    exchanger.put("face", face.others());
+    if (root.wanted()) {
+      block[1] = number(exchanger, "thickness");
+    }
+    return exchanger(exchanger, true, "air-speed", block);
   }
 
-  private RandomSection exchanger(RandomSection in, boolean sized, String byFace) {
+  /** Writes a value and returns it, SI. */
+  private double number(RandomSection in, String key) {
+    KeySpec spec = in.spec(key);
+    double value = values.number(spec, RandomValue.low(spec), RandomValue.high(spec));
+    in.put(key, values.written(spec, value));
+    return value;
+  }
+
+  /** An exchanger; its block's face across the tubes and its thickness, m. */
+  private RandomSection exchanger(RandomSection in, boolean sized, String byFace, double[] block) {
+    for (String section : List.of("passes", "cells")) {
+      if (root.wanted()) {
+        in.put(section, in.below(section).others());
+      }
+    }
+    if (sized && draw.chance(0.35)) {
+      in.perhaps("mass").perhaps("coolant");
+      RandomGeometry geometry =
+          new RandomGeometry(draw, values.oftenAtEnds(), in.seldom("geometry"));
+      return in.put("geometry", geometry.write(block[0], block[1]));
+    }
     for (String[] pair :
         new String[][] {{"mass", "metal-per-volume"}, {"coolant", "coolant-share"}}) {
       if (!sized || draw.chance(0.4)) {
@@ -148,18 +183,15 @@ public final class RandomScenario {
       }
     }
     if (!sized || root.wanted()) {
-      in.put("conductance", conductance(in.below("conductance"), sized, byFace));
-    }
-    for (String section : List.of("passes", "cells")) {
-      if (root.wanted()) {
-        in.put(section, in.below(section).others());
-      }
+      in.put("conductance", conductance(in.seldom("conductance"), sized, byFace));
     }
     return in;
   }
 
   private RandomSection conductance(RandomSection in, boolean sized, String byFace) {
-    if (!sized || draw.chance(0.4)) {
+    if (sized && draw.chance(0.2)) {
+      in.put("measured", measured(in.below("measured"), byFace.equals("air-speed")));
+    } else if (!sized || draw.chance(0.4)) {
       in.any("value").any(sized && draw.chance(0.5) ? byFace : "air-flow").perhaps("coolant-flow");
     } else if (draw.chance(0.6)) {
       in.any("per-volume").perhaps("coolant-flow");
@@ -179,6 +211,36 @@ public final class RandomScenario {
     }
     return in.others(
         "value", "per-volume", "air-flow", byFace, "coolant-flow", "air-side-share", "wall-share");
+  }
+
+  /** A point that a crossflow exchanger can have: flows near the usual, far from its best. */
+  private RandomSection measured(RandomSection in, boolean bySpeed) {
+    in.put("size", in.below("size").others());
+    KeySpec flow = in.spec("coolant-flow");
+    if (bySpeed && draw.chance(0.4)) {
+      // A large face in slow air still leaves a tenth within what the coolant can do.
+      in.put("air-speed", values.in(in.spec("air-speed"), 0.1, 1));
+      in.put("coolant-flow", values.in(flow, 3e-4, RandomValue.high(flow)));
+      KeySpec effectiveness = in.spec("effectiveness");
+      return in.put("effectiveness", values.in(effectiveness, 0.01, 0.08));
+    }
+    in.put("air-flow", values.in(in.spec("air-flow"), 0.1, 1));
+    double effectiveness = draw.between(0.02, 0.6);
+    boolean byCoolant = draw.chance(0.3);
+    in.put("coolant-flow", values.in(flow, 2e-4, byCoolant ? 4e-4 : RandomValue.high(flow)));
+    if (!byCoolant && draw.chance(0.5)) {
+      return in.put("effectiveness", values.written(in.spec("effectiveness"), effectiveness));
+    }
+    double air = 273 + draw.between(80, 200);
+    double coolant = 273 + draw.between(-20, 60);
+    in.put("air-in", values.written(in.spec("air-in"), air));
+    in.put("coolant-in", values.written(in.spec("coolant-in"), coolant));
+    if (byCoolant) {
+      double out = coolant + draw.between(1e-3, 0.03) * (air - coolant);
+      return in.put("coolant-out", values.written(in.spec("coolant-out"), out));
+    }
+    double out = air - effectiveness * (air - coolant);
+    return in.put("air-out", values.written(in.spec("air-out"), out));
   }
 
   private void loop() {
@@ -226,7 +288,7 @@ public final class RandomScenario {
   }
 
   private RandomSection airflow() {
-    RandomSection airflow = root.below("airflow");
+    RandomSection airflow = root.seldom("airflow");
     if (draw.chance(0.5)) {
       KeySpec fan = airflow.spec("car-fan");
       airflow.put("car-fan", values.in(fan, 0.01, RandomValue.high(fan)));

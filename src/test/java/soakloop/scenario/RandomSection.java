@@ -34,6 +34,11 @@ final class RandomSection {
     return new RandomSection(draw, values, density, spec(key).key());
   }
 
+  /** Starts a section below this one whose values often are ends of their ranges. */
+  RandomSection seldom(String key) {
+    return new RandomSection(draw, values.oftenAtEnds(), density, spec(key).key());
+  }
+
   /** Starts a section that is called by a name of the user's. */
   RandomSection named(String kind) {
     return new RandomSection(draw, values, density, kind);

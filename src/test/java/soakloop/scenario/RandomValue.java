@@ -31,9 +31,22 @@ final class RandomValue {
   /** Share of the range around the usual value that values come from, 0 to 1. */
   private final double reach;
 
+  /** Share of values that are an end of their range. */
+  private final double ends;
+
   RandomValue(Draw draw, double reach) {
+    this(draw, reach, ENDS);
+  }
+
+  private RandomValue(Draw draw, double reach, double ends) {
     this.draw = draw;
     this.reach = reach;
+    this.ends = ends;
+  }
+
+  /** Returns the same with more ends, for keys that seldom come up. */
+  RandomValue oftenAtEnds() {
+    return new RandomValue(draw, reach, 4 * ends);
   }
 
   static double low(KeySpec spec) {
@@ -76,7 +89,7 @@ final class RandomValue {
 
   /** Returns a number from a part of the key's range, SI. */
   double number(KeySpec spec, double low, double high) {
-    if (draw.chance(ENDS)) {
+    if (draw.chance(ends)) {
       return draw.chance(0.5) ? low : high;
     }
     boolean decades = low > 0 && high / low > DECADES;

@@ -109,6 +109,134 @@ final class Scenarios {
       log: {file: good.csv, columns: {charge-temperature: "IAT2 [degC]"}}
       """;
 
+  /** Bar-and-plate core, tube-and-fin heat exchanger, everything of their geometry said. */
+  static final String BY_GEOMETRY =
+      """
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core:
+        size: {length: 360 mm, width: 170 mm, thickness: 55 mm}
+        free-height: 70 mm
+        geometry:
+          kind: bar-and-plate
+          layers: 14
+          wall: 0.5 mm
+          bar: 5 mm
+          metal-conductivity: 170 W/(m K)
+          uneven-air: 12 %
+          tank-metal: 30 %
+          tank-coolant: 50 %
+          fins: {kind: offset-strip, density: 16 fpi, height: 7 mm, sheet: 0.1 mm, strip: 3.2 mm}
+          coolant-fins: {kind: offset-strip, density: 5 fins/cm, height: 2.5 mm, sheet: 0.12 mm, strip: 3 mm}
+      loop: [pump, core, heat-exchanger]
+      heat-exchanger:
+        face: {width: 660 mm, height: 300 mm}
+        thickness: 30 mm
+        geometry:
+          kind: tube-and-fin
+          layers: 28
+          wall: 0.3 mm
+          metal-conductivity: 170 W/(m K)
+          uneven-air: 20 %
+          tank-metal: 20 %
+          tank-coolant: 40 %
+          ports: {width: 8 mm, height: 1.5 mm, web: 0.4 mm}
+          fins:
+            {kind: louvred, density: 15 fpi, height: 8 mm, sheet: 0.08 mm, louvre-pitch: 1.2 mm,
+             louvre-share: 84 %, louvre-angle: 25 deg}
+      coolant: {glycol: ethylene, by-volume: 40 %}
+      airflow: {shop-fan: 4 m/s}
+      session: [{idle: {for: 10 s}}]
+      """;
+
+  /** The other way round, and what may not stand beside that. */
+  static final String BY_GEOMETRY_TOO =
+      """
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core:
+        size: {length: 360 mm, width: 170 mm, thickness: 55 mm}
+        mass: 4 kg
+        coolant: 1 L
+        geometry:
+          kind: tube-and-fin
+          ports: {width: 1.5 mm, height: 1.6 mm, web: 0.4 mm}
+          fins:
+            {kind: louvred, density: 15 fpi, height: 8 mm, sheet: 0.08 mm, louvre-pitch: 1.2 mm,
+             louvre-share: 84 %, louvre-angle: 25 deg}
+      loop: [pump, core, heat-exchanger]
+      heat-exchanger:
+        face: {width: 660 mm, height: 300 mm}
+        geometry:
+          kind: bar-and-plate
+          bar: 5 mm
+          fins: {kind: offset-strip, density: 16 fpi, height: 7 mm, sheet: 0.1 mm, strip: 3.2 mm}
+          coolant-fins: {kind: offset-strip, density: 5 fins/cm, height: 2.5 mm, sheet: 0.12 mm, strip: 3 mm}
+      coolant: {glycol: ethylene, by-volume: 40 %}
+      session: [{idle: {for: 10 s}}]
+      """;
+
+  /** Both exchangers by a measured point: effectiveness, temperatures. */
+  static final String MEASURED =
+      """
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core:
+        size: {length: 360 mm, width: 170 mm, thickness: 66 mm}
+        conductance:
+          measured:
+            {effectiveness: 72 %, air-flow: 0.45 kg/s, coolant-flow: 22 L/min,
+             size: {length: 350 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [pump, core, heat-exchanger, rear-heat-exchanger]
+      heat-exchanger:
+        face: {width: 660 mm, height: 300 mm}
+        thickness: 30 mm
+        conductance:
+          measured:
+            {air-in: 20 degC, coolant-in: 60 degC, coolant-out: 54 degC, air-speed: 3 m/s,
+             coolant-flow: 20 L/min, size: {width: 600 mm, height: 320 mm, thickness: 26 mm}}
+      rear-heat-exchanger:
+        face: {width: 500 mm, height: 300 mm}
+        thickness: 30 mm
+        conductance:
+          measured:
+            {air-in: 20 degC, coolant-in: 60 degC, air-out: 38 degC, air-flow: 0.7 kg/s,
+             coolant-flow: 20 L/min, size: {width: 600 mm, height: 320 mm, thickness: 26 mm}}
+      coolant: {glycol: ethylene, by-volume: 40 %}
+      session: [{idle: {for: 10 s}}]
+      """;
+
+  /** The core by temperatures. */
+  static final String MEASURED_TOO =
+      """
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core:
+        size: {length: 360 mm, width: 170 mm, thickness: 66 mm}
+        conductance:
+          measured:
+            {air-in: 140 degC, air-out: 65 degC, coolant-in: 40 degC, air-flow: 0.45 kg/s,
+             coolant-flow: 22 L/min, size: {length: 350 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [pump, core, heat-exchanger]
+      heat-exchanger:
+        face: {width: 660 mm, height: 300 mm}
+        thickness: 30 mm
+        conductance:
+          measured:
+            {effectiveness: 50 %, air-flow: 0.7 kg/s, coolant-flow: 20 L/min,
+             size: {width: 600 mm, height: 320 mm, thickness: 26 mm}}
+      coolant: {glycol: ethylene, by-volume: 40 %}
+      session: [{idle: {for: 10 s}}]
+      """;
+
   /** The least that can be said. */
   static final String SHORT =
       """
@@ -122,7 +250,8 @@ final class Scenarios {
       session: [{idle: {for: 10 s}}]
       """;
 
-  static final List<String> ALL = List.of(BY_SIZE, STATED, SHORT);
+  static final List<String> ALL =
+      List.of(BY_SIZE, STATED, BY_GEOMETRY, BY_GEOMETRY_TOO, MEASURED, MEASURED_TOO, SHORT);
 
   private Scenarios() {}
 

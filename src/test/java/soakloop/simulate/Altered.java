@@ -3,13 +3,13 @@ package soakloop.simulate;
 import java.util.function.UnaryOperator;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Exchanger;
 import soakloop.rig.Hose;
 import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.Pump;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
@@ -40,9 +40,9 @@ final class Altered {
             return e;
           }
           Exchanger x = core.exchanger();
-          Conductance c = x.conductance();
-          Conductance more =
-              new Conductance(
+          PowerLawConductance c = (PowerLawConductance) x.conductance();
+          PowerLawConductance more =
+              new PowerLawConductance(
                   factor * c.value(),
                   c.airFlow(),
                   c.coolantFlow(),

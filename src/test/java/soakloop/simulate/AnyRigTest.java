@@ -42,9 +42,11 @@ class AnyRigTest {
   private static void everyValueIsFinite(Trace trace, String what, Rig rig) {
     boolean tank = rig.loop().elements().stream().anyMatch(Reservoir.class::isInstance);
     boolean exchanger = rig.loop().elements().stream().anyMatch(HeatExchanger.class::isInstance);
+    boolean geometry = rig.loop().core().exchanger().conductance().geometry().isPresent();
     for (Channel channel : Channel.values()) {
       boolean absent =
           switch (channel) {
+            case CORE_LOSS -> !geometry;
             case RESERVOIR -> !tank;
             case EXCHANGER_COOLANT_IN, EXCHANGER_COOLANT_OUT -> !exchanger;
             default -> false;

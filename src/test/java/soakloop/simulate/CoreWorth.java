@@ -5,6 +5,7 @@ import soakloop.rig.Core;
 import soakloop.rig.Exchanger;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.LoopElement;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.Rig;
 
 /**
@@ -39,8 +40,9 @@ final class CoreWorth {
     Exchanger core = rig.loop().core().exchanger();
     air = airFlow * 1010;
     coolant = References.coolantRate(rig.coolant(), coolantFlow);
-    overall = core.conductance().overall(airFlow, coolantFlow);
-    coolantSide = core.conductance().coolantSide(coolantFlow);
+    PowerLawConductance conductance = (PowerLawConductance) core.conductance();
+    overall = conductance.overall(airFlow, coolantFlow);
+    coolantSide = conductance.coolantSide(coolantFlow);
     effectiveness = effectiveness(overall);
     coreMetal = core.metalHeatCapacity();
     capacity = capacity(rig);

@@ -10,7 +10,6 @@ import soakloop.quantity.Curve;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
@@ -21,6 +20,7 @@ import soakloop.rig.Hose;
 import soakloop.rig.Loop;
 import soakloop.rig.Materials;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
@@ -50,10 +50,10 @@ public final class LongHaul {
   private static final Exchanger.Grid CORE_GRID = new Exchanger.Grid(4, 4);
   private static final Exchanger.Grid COOLER_GRID = new Exchanger.Grid(4, 2);
 
-  private static final Conductance CORE =
-      new Conductance(600, AIR_FLOW, FLOW, 0.7, 0.01, 0.6, 0.3, 0.1);
-  private static final Conductance COOLER =
-      new Conductance(1200, 1, FLOW, 0.75, 0.01, 0.6, 0.3, 0.1);
+  private static final PowerLawConductance CORE =
+      new PowerLawConductance(600, AIR_FLOW, FLOW, 0.7, 0.01, 0.6, 0.3, 0.1);
+  private static final PowerLawConductance COOLER =
+      new PowerLawConductance(1200, 1, FLOW, 0.75, 0.01, 0.6, 0.3, 0.1);
 
   private final Coolant coolant;
   private final Trace trace;

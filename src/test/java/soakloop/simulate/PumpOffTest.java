@@ -57,7 +57,7 @@ class PumpOffTest {
     double t = References.COOLANT;
     double coolant =
         rig.coolant().density(293.15) * core.coolantVolume() * rig.coolant().heatCapacity(t);
-    double side = core.conductance().coolantSide(0);
+    double side = core.conductance().coolantSide(0, t, rig.coolant());
     return 1 / (side * (1 / coolant + 1 / core.metalHeatCapacity()));
   }
 

@@ -12,7 +12,6 @@ import soakloop.quantity.Curve;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
@@ -24,6 +23,7 @@ import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
 import soakloop.rig.Materials;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
@@ -185,8 +185,8 @@ final class RandomRigs {
   private Exchanger exchanger(int depthAtMost) {
     double air = across(0.1, 1);
     double airShare = between(0.15, 0.9);
-    Conductance conductance =
-        new Conductance(
+    PowerLawConductance conductance =
+        new PowerLawConductance(
             1006 * air * across(0.3, 6),
             air,
             across(8, 60) * LITRES_PER_MINUTE,

@@ -9,7 +9,6 @@ import soakloop.quantity.Curve;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
@@ -18,6 +17,7 @@ import soakloop.rig.Exchanger;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
@@ -81,7 +81,7 @@ public final class SmallRig {
                 new Core(
                     "core",
                     new Exchanger(
-                        new Conductance(
+                        new PowerLawConductance(
                             700, 0.5, 25 * LITRES_PER_MINUTE, 0.7, 0.01, 0.55, 0.35, 0.25),
                         3000,
                         0.9e-3,
@@ -90,7 +90,8 @@ public final class SmallRig {
                 new HeatExchanger(
                     "heat exchanger",
                     new Exchanger(
-                        new Conductance(600, 1, 20 * LITRES_PER_MINUTE, 0.85, 0.01, 0.5, 0.4, 0.25),
+                        new PowerLawConductance(
+                            600, 1, 20 * LITRES_PER_MINUTE, 0.85, 0.01, 0.5, 0.4, 0.25),
                         2500,
                         1.4e-3,
                         Passes.ONE,

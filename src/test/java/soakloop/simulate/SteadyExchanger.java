@@ -1,11 +1,12 @@
 package soakloop.simulate;
 
+import java.util.Optional;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
-import soakloop.rig.Conductance;
 import soakloop.rig.Exchanger;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 
 /**
  * The steady state of an exchanger's cells between two streams of constant properties. The cells'
@@ -32,15 +33,17 @@ public final class SteadyExchanger {
     SteadyCoolant coolant = new SteadyCoolant(1000, coolantRate / (1000 * COOLANT_FLOW));
     Exchanger exchanger =
         new Exchanger(
-            new Conductance(conductance, AIR_FLOW, COOLANT_FLOW, 0.7, 0.01, 0.6, 0.3, 0.1),
+            new PowerLawConductance(conductance, AIR_FLOW, COOLANT_FLOW, 0.7, 0.01, 0.6, 0.3, 0.1),
             3000,
             1e-3,
             passes,
             grid);
     StateLayout layout = new StateLayout();
-    cells = new ExchangerCells(exchanger, new EnthalpyScale(coolant), layout, 1000);
+    cells =
+        new ExchangerCells(
+            exchanger, coolant, new EnthalpyScale(coolant), layout, 1000, Optional.empty());
     size = layout.size();
-    cells.flows(AIR_FLOW, airRate, COOLANT_FLOW, coolantRate);
+    cells.flows(new double[size], AIR_IN, AIR_FLOW, airRate, COOLANT_FLOW, coolantRate);
     moment.coolantFlow = COOLANT_FLOW;
     moment.coolantMassFlow = 1000 * COOLANT_FLOW;
     moment.coolantTheta = COOLANT_IN; // of a constant heat capacity, so the temperature itself

@@ -10,7 +10,6 @@ import soakloop.quantity.Curve;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
-import soakloop.rig.Conductance;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
@@ -22,6 +21,7 @@ import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
 import soakloop.rig.Materials;
 import soakloop.rig.Passes;
+import soakloop.rig.PowerLawConductance;
 import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
@@ -99,10 +99,11 @@ public final class TradeRig {
 
   private static Loop loop(double conductance) {
     Hose.Wall rubber = Materials.HoseWall.RUBBER.thick(4e-3);
-    Conductance core =
-        new Conductance(conductance, 0.6, 30 * LITRES_PER_MINUTE, 0.65, 0.01, 0.55, 0.4, 0.25);
-    Conductance radiator =
-        new Conductance(200, 1, 20 * LITRES_PER_MINUTE, 0.85, 0.01, 0.5, 0.4, 0.25);
+    PowerLawConductance core =
+        new PowerLawConductance(
+            conductance, 0.6, 30 * LITRES_PER_MINUTE, 0.65, 0.01, 0.55, 0.4, 0.25);
+    PowerLawConductance radiator =
+        new PowerLawConductance(200, 1, 20 * LITRES_PER_MINUTE, 0.85, 0.01, 0.5, 0.4, 0.25);
     List<LoopElement> elements =
         List.of(
             new Reservoir("reservoir", 14e-3, 2),
