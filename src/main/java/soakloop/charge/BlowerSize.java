@@ -10,7 +10,7 @@ import soakloop.quantity.Require;
  *
  * @param displacement m3 per revolution
  * @param driveRatio turns of the blower per turn of the engine
- * @param fill volumetric efficiency without pressure rise, 0.1 to 1.2
+ * @param fill volumetric efficiency without pressure rise, 0.1 to 1.5
  * @param leakage fall of the volumetric efficiency per unit of pressure ratio, 0 to 1
  */
 public record BlowerSize(double displacement, double driveRatio, double fill, double leakage) {
@@ -18,7 +18,7 @@ public record BlowerSize(double displacement, double driveRatio, double fill, do
   public BlowerSize {
     Require.positive("blower displacement", displacement);
     Require.positive("drive ratio", driveRatio);
-    Require.within("blower fill", fill, 0.1, 1.2);
+    Require.within("blower fill", fill, 0.1, 1.5);
     Require.within("blower leakage", leakage, 0, 1);
   }
 

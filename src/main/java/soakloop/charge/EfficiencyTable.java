@@ -1,7 +1,10 @@
 package soakloop.charge;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.hipparchus.analysis.interpolation.BicubicInterpolatingFunction;
 import soakloop.quantity.OutsideRange;
 import soakloop.quantity.PublishedRange;
@@ -22,6 +25,7 @@ public final class EfficiencyTable {
   private final BicubicInterpolatingFunction surface;
   private final PublishedRange ratios;
   private final PublishedRange speeds;
+  private final double[][] points;
 
   private EfficiencyTable(double[] ratios, double[] speeds, double[][] efficiency) {
     double[][] alongRatio = transposed(slopes(ratios, transposed(efficiency)));
@@ -31,6 +35,10 @@ public final class EfficiencyTable {
         new BicubicInterpolatingFunction(ratios, speeds, efficiency, alongRatio, alongSpeed, twist);
     this.ratios = range("pressure ratio", ratios);
     this.speeds = range("blower speed in rev/s", speeds);
+    this.points =
+        Stream.concat(Stream.of(ratios, speeds), Stream.of(efficiency))
+            .map(double[]::clone)
+            .toArray(double[][]::new);
   }
 
   /** Slope of each row at each place. */
@@ -123,12 +131,44 @@ public final class EfficiencyTable {
    * @return the value, at the nearest edge if outside, and what was outside
    */
   public Reading at(double pressureRatio, double speed) {
+    List<OutsideRange> outside = new ArrayList<>();
+    check(pressureRatio, speed, outside::add);
+    return new Reading(value(pressureRatio, speed), outside);
+  }
+
+  /**
+   * Reads the table without saying what lay outside, which {@link #check} tells.
+   *
+   * @param pressureRatio any finite number
+   * @param speed blower speed, rev/s
+   * @return efficiency [-], at the nearest edge if outside
+   */
+  public double value(double pressureRatio, double speed) {
     Require.finite("pressure ratio", pressureRatio);
     Require.finite("blower speed", speed);
-    List<OutsideRange> outside = new ArrayList<>();
-    ratios.check(pressureRatio, outside::add);
-    speeds.check(speed, outside::add);
-    return new Reading(surface.value(held(ratios, pressureRatio), held(speeds, speed)), outside);
+    return surface.value(held(ratios, pressureRatio), held(speeds, speed));
+  }
+
+  /**
+   * Tells what lies outside the table.
+   *
+   * @param pressureRatio any number
+   * @param speed blower speed, rev/s
+   * @param listener told once for each of the two
+   */
+  public void check(double pressureRatio, double speed, Consumer<? super OutsideRange> listener) {
+    ratios.check(pressureRatio, listener);
+    speeds.check(speed, listener);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof EfficiencyTable t && Arrays.deepEquals(points, t.points);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.deepHashCode(points);
   }
 
   private static double held(PublishedRange range, double value) {

@@ -148,6 +148,12 @@ public enum Dimension {
   /** Energy; J. */
   ENERGY(
       "energy", Unit.of("J", 1), Unit.of("kJ", 1e3), Unit.of("MJ", 1e6), Unit.of("Btu", Unit.BTU)),
+  /** Fuel for the energy that it makes; kg/J. */
+  FUEL_PER_ENERGY(
+      "fuel per energy",
+      Unit.of("kg/J", 1),
+      Unit.of("g/kWh", 1e-3 / 3.6e6),
+      Unit.of("lb/(hp h)", Unit.POUND / (3600 * Unit.HORSEPOWER))),
   /** Torque; N m. */
   TORQUE("torque", Unit.of("N m", 1), Unit.of("lb-ft", Unit.FOOT * Unit.POUND * Unit.GRAVITY)),
   /** An angle, such as spark advance; rad. */

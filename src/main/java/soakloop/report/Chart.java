@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import soakloop.study.CoreTrade;
 import soakloop.study.Outcome;
 
 /** A chart of results, drawn anew for every use. */
@@ -11,6 +12,7 @@ sealed interface Chart
         ChargeOverSpeed,
         Creep,
         HeatMoved,
+        CoreTradeBars,
         VaryCurve,
         VaryMap,
         LastPullCourses,
@@ -26,7 +28,8 @@ sealed interface Chart
           "coolant-over-time",
           "charge-over-speed",
           "pull-by-pull",
-          "heat-moved");
+          "heat-moved",
+          "core-cost-and-gain");
 
   /** Returns the name of its file, without the ending. */
   String name();
@@ -53,6 +56,9 @@ sealed interface Chart
     }
     charts.add(new CoolantOverTime(outcome, display));
     charts.add(new HeatMoved(outcome, display));
+    CoreTrade.of(outcome)
+        .ifPresent(
+            trade -> charts.add(new CoreTradeBars(trade, outcome.scenario().title(), display)));
     return charts;
   }
 }

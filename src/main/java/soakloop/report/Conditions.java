@@ -32,6 +32,9 @@ record Conditions(Outcome outcome, Display display) {
             + display.show(scenario.day().pressure(), Dimension.ABSOLUTE_PRESSURE, 1)
             + ", humidity "
             + display.show(scenario.day().humidity(), Dimension.FRACTION, 0));
+    if (scenario.rig().boost().isEmpty()) {
+      lines.add("Boost: from pulleys, as displacements, drive and charge temperature make it");
+    }
     Start start = scenario.start();
     StringBuilder line = new StringBuilder("Start: ");
     start

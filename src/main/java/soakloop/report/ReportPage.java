@@ -47,6 +47,13 @@ final class ReportPage {
       model.put("errors", tables.errors().model());
       model.put("agreement", agreement.orElse("The log has no charge temperature to compare."));
     }
+    PowerTables power = PowerTables.of(outcome, display);
+    if (power.hasSomething()) {
+      model.put("power", power.pullByPull().model());
+      model.put("powerNote", power.note());
+      power.rules().ifPresent(rules -> model.put("powerRules", rules.model()));
+      model.put("corrections", power.corrections());
+    }
     model.put("heat", new HeatBars(outcome.trace().energy(), display).groups());
     model.put("closing", closing(outcome.trace()));
     model.put("assumed", tables.assumed().model());

@@ -3,14 +3,17 @@ package soakloop.report;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import java.util.List;
 import java.util.OptionalDouble;
 import soakloop.log.Signal;
 import soakloop.quantity.OutsideRange;
 import soakloop.scenario.Scenario;
 import soakloop.simulate.EnergyLedger;
 import soakloop.simulate.Trace;
+import soakloop.study.CoreTrade;
 import soakloop.study.Misfit;
 import soakloop.study.Outcome;
+import soakloop.study.PullPower;
 import soakloop.study.PullResult;
 import soakloop.study.Readings;
 import soakloop.study.WholeRun;
@@ -31,8 +34,16 @@ final class SummaryJson {
     top.add("scenario", scenario(outcome.scenario()));
     top.add("units", units());
     JsonArray pulls = new JsonArray();
-    outcome.pulls().forEach(p -> pulls.add(pull(p)));
+    List<PullPower> powers = PullPower.of(outcome);
+    for (int i = 0; i < outcome.pulls().size(); i++) {
+      JsonObject pull = pull(outcome.pulls().get(i));
+      if (!powers.isEmpty()) {
+        PowerJson.add(pull, powers.get(i));
+      }
+      pulls.add(pull);
+    }
     top.add("pulls", pulls);
+    CoreTrade.of(outcome).ifPresent(trade -> top.add("coreTrade", PowerJson.of(trade)));
     top.add("energy", energy(outcome.trace().energy()));
     outcome
         .comparison()
@@ -102,6 +113,8 @@ final class SummaryJson {
     o.addProperty("massFlow", "kg/s");
     o.addProperty("pressure", "Pa gauge");
     o.addProperty("energy", "J");
+    o.addProperty("power", "W");
+    o.addProperty("angle", "rad");
     return o;
   }
 

@@ -30,7 +30,9 @@ record Tables(Outcome outcome, Display display) {
       head.add("Over limit");
     }
     head.add("Coolant in");
-    boolean loses = outcome.pulls().stream().anyMatch(p -> p.chargeLoss().isPresent());
+    // A console has no room for all of them.
+    boolean room = !(display.plain() && limited && logged);
+    boolean loses = room && outcome.pulls().stream().anyMatch(p -> p.chargeLoss().isPresent());
     if (loses) {
       head.add("Core loss [" + display.symbol(Dimension.PRESSURE_DIFFERENCE) + "]");
     }

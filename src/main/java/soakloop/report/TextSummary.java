@@ -3,6 +3,7 @@ package soakloop.report;
 import java.util.ArrayList;
 import java.util.List;
 import soakloop.quantity.Dimension;
+import soakloop.study.CoreTrade;
 import soakloop.study.Outcome;
 
 /** The answer and the table of pulls as plain text, for a console of 80 columns. */
@@ -35,6 +36,18 @@ public final class TextSummary {
                   + ":"));
       new Tables(outcome, display).pulls().lines().forEach(l -> lines.add(cut(l)));
     }
+    PowerTables power = PowerTables.of(outcome, display);
+    if (power.hasSomething()) {
+      lines.add("");
+      lines.addAll(wrapped(power.note()));
+      power.pullByPull().lines().forEach(l -> lines.add(cut(l)));
+    }
+    CoreTrade.of(outcome)
+        .ifPresent(
+            trade -> {
+              lines.add("");
+              lines.addAll(wrapped(new CoreTradeWords(trade, display).line()));
+            });
     if (!outcome.warnings().isEmpty()) {
       lines.add("");
       outcome.warnings().forEach(w -> lines.addAll(wrapped("Note: " + w.message())));

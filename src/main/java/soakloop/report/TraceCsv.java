@@ -22,7 +22,8 @@ final class TraceCsv {
     List<double[]> columns = new ArrayList<>();
     for (Channel channel : Channel.values()) {
       Unit unit = unit(channel.dimension());
-      head.add(quoted(channel.label() + " [" + unit.symbol() + "]"));
+      String symbol = unit.symbol().isEmpty() ? "-" : unit.symbol();
+      head.add(quoted(channel.label() + " [" + symbol + "]"));
       columns.add(Arrays.stream(trace.values(channel)).map(unit::fromSi).toArray());
     }
     StringBuilder text = new StringBuilder(trace.size() * (columns.size() + 1) * 16);

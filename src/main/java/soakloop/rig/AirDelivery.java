@@ -1,7 +1,7 @@
 package soakloop.rig;
 
+import soakloop.charge.BlowerSize;
 import soakloop.quantity.Curve;
-import soakloop.quantity.Require;
 
 /** How much air a closed-bypass compressor moves at an engine speed. */
 public sealed interface AirDelivery {
@@ -10,29 +10,51 @@ public sealed interface AirDelivery {
    *
    * @param engineSpeed rev/s
    * @param inletDensity density at the inlet, kg/m3
+   * @param pressureRatio outlet over inlet, 1 or more
    * @return kg/s
    */
-  double massFlow(double engineSpeed, double inletDensity);
+  double massFlow(double engineSpeed, double inletDensity, double pressureRatio);
 
   /**
-   * A blower that moves its displacement with each turn.
+   * Returns how fast the compressor turns; the engine's speed where that is not known.
    *
-   * @param displacement m3 per revolution of the blower
-   * @param driveRatio turns of the blower per turn of the engine
-   * @param volumetricEfficiency share of the displacement that is delivered, 0 to 1.2
+   * @param engineSpeed rev/s
+   * @return rev/s
    */
-  record PositiveDisplacement(double displacement, double driveRatio, double volumetricEfficiency)
-      implements AirDelivery {
-    /** Checks the parts. */
-    public PositiveDisplacement {
-      Require.positive("blower displacement", displacement);
-      Require.positive("drive ratio", driveRatio);
-      Require.within("blower volumetric efficiency", volumetricEfficiency, 0.1, 1.2);
+  double speed(double engineSpeed);
+
+  /**
+   * A blower that moves its displacement with each turn, less what leaks back.
+   *
+   * @param size the blower and its drive
+   */
+  record PositiveDisplacement(BlowerSize size) implements AirDelivery {
+    /** Pressure ratio at which a volumetric efficiency is stated. */
+    public static final double STATED_AT = 2;
+
+    /**
+     * Returns a blower whose volumetric efficiency is known at a pressure ratio of {@link
+     * #STATED_AT}.
+     *
+     * @param displacement m3 per revolution of the blower
+     * @param driveRatio turns of the blower per turn of the engine
+     * @param volumetricEfficiency share of the displacement that is delivered
+     * @param leakage fall of that share for each 1 that the pressure ratio rises, 0 to 1
+     */
+    public static PositiveDisplacement of(
+        double displacement, double driveRatio, double volumetricEfficiency, double leakage) {
+      double fill = volumetricEfficiency + leakage * (STATED_AT - 1);
+      return new PositiveDisplacement(new BlowerSize(displacement, driveRatio, fill, leakage));
     }
 
     @Override
-    public double massFlow(double engineSpeed, double inletDensity) {
-      return displacement * driveRatio * engineSpeed * volumetricEfficiency * inletDensity;
+    public double massFlow(double engineSpeed, double inletDensity, double pressureRatio) {
+      return size.volumeFlow(engineSpeed, pressureRatio) * inletDensity;
+    }
+
+    @Override
+    public double speed(double engineSpeed) {
+      return size.driveRatio() * engineSpeed;
     }
   }
 
@@ -43,8 +65,13 @@ public sealed interface AirDelivery {
    */
   record Stated(Curve overEngineSpeed) implements AirDelivery {
     @Override
-    public double massFlow(double engineSpeed, double inletDensity) {
+    public double massFlow(double engineSpeed, double inletDensity, double pressureRatio) {
       return overEngineSpeed.at(engineSpeed);
+    }
+
+    @Override
+    public double speed(double engineSpeed) {
+      return engineSpeed;
     }
   }
 }

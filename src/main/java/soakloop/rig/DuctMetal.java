@@ -32,4 +32,15 @@ public record DuctMetal(double heatCapacity, double airConductance, double airFl
   public double conductance(double flow) {
     return airConductance * Math.pow(flow / airFlow, FLOW_EXPONENT);
   }
+
+  /**
+   * Returns the share of its distance to the metal's temperature that passing air closes.
+   *
+   * @param flow kg/s
+   * @param capacityRate of that air, W/K
+   * @return 0 to 1; 0 without flow
+   */
+  public double share(double flow, double capacityRate) {
+    return flow > 0 ? -Math.expm1(-conductance(flow) / capacityRate) : 0;
+  }
 }

@@ -1,5 +1,6 @@
 package soakloop.rig;
 
+import java.util.Optional;
 import soakloop.fluid.Coolant;
 import soakloop.quantity.Curve;
 
@@ -9,7 +10,8 @@ import soakloop.quantity.Curve;
  * @param coolant what fills the loop
  * @param engine the engine
  * @param blower the compressor
- * @param boost gauge pressure after the core at full load, Pa over engine speed in rev/s
+ * @param boost gauge pressure after the core that is held at full load, Pa over engine speed in
+ *     rev/s; empty if it is what the engine makes of the blower's air
  * @param plenum plenum and runner metal, tied to the engine coolant
  * @param sensor the charge temperature sensor
  * @param loop the coolant loop
@@ -20,7 +22,7 @@ public record Rig(
     Coolant coolant,
     Engine engine,
     Blower blower,
-    Curve boost,
+    Optional<Curve> boost,
     DuctMetal plenum,
     Sensor sensor,
     Loop loop,

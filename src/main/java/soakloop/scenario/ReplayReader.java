@@ -18,7 +18,7 @@ final class ReplayReader {
 
   private final In in;
   private final Optional<Scenario.Logged> logged;
-  private final Curve fullLoad;
+  private final Optional<Curve> fullLoad;
   private final Cooling cooling;
   private int pulls;
 
@@ -26,10 +26,14 @@ final class ReplayReader {
    * Reads a replay.
    *
    * @param fullLoad gauge pressure over engine speed, Pa over rev/s, that stands in where the
-   *     logged boost is cut off
+   *     logged boost is cut off; empty where boost is left to the pulleys, and the cut stays
    */
   ReplayReader(
-      In in, Optional<Scenario.Logged> logged, Curve fullLoad, Cooling cooling, int pullsBefore) {
+      In in,
+      Optional<Scenario.Logged> logged,
+      Optional<Curve> fullLoad,
+      Cooling cooling,
+      int pullsBefore) {
     this.in = in;
     this.logged = logged;
     this.fullLoad = fullLoad;
@@ -137,7 +141,7 @@ final class ReplayReader {
 
   /** Where logged boost is cut off, the stated boost stands in if it is more. */
   private Curve uncut(Curve boost, OptionalDouble ceiling, Curve speed) {
-    if (ceiling.isEmpty()) {
+    if (ceiling.isEmpty() || fullLoad.isEmpty()) {
       return boost;
     }
     double[] time = new double[boost.size()];
@@ -146,7 +150,7 @@ final class ReplayReader {
       time[i] = boost.place(i);
       value[i] = boost.value(i);
       if (value[i] >= ceiling.getAsDouble()) {
-        value[i] = Math.max(value[i], fullLoad.at(speed.at(time[i])));
+        value[i] = Math.max(value[i], fullLoad.get().at(speed.at(time[i])));
       }
     }
     return Curve.of(time, value);

@@ -35,8 +35,8 @@ final class RigReader {
   Rig read() {
     Coolant coolant = coolant();
     Engine engine = engine();
-    Blower blower = blower();
-    Curve boost = root.curve("boost").orElse(Curve.constant(0));
+    Blower blower = new BlowerReader(root.section("blower")).read();
+    Optional<Curve> boost = boost(blower);
     DuctMetal plenum = plenum();
     Sensor sensor = sensor();
     Loop loop = new LoopReader(root, day, coolant).read();
@@ -93,52 +93,15 @@ final class RigReader {
     return engine;
   }
 
-  private Blower blower() {
-    In in = root.section("blower");
-    Blower blower =
-        new Blower(
-            delivery(in),
-            in.number("adiabatic-efficiency"),
-            in.number("inlet-pick-up"),
-            in.number("inlet-loss"),
-            casing(in.section("case")));
-    in.done();
-    return blower;
-  }
-
-  private static AirDelivery delivery(In in) {
-    if (in.has("air-flow")) {
-      for (String other :
-          new String[] {"displacement", "drive-ratio", "pulleys", "volumetric-efficiency"}) {
-        in.refuse(other, "has no use beside air-flow; give one or the other");
-      }
-      return new AirDelivery.Stated(in.curve("air-flow").orElse(Curve.constant(0)));
+  /** Returns the boost that is held, or none where blower and engine make it. */
+  private Optional<Curve> boost(Blower blower) {
+    if (root.word("boost").isEmpty()) {
+      return root.curve("boost");
     }
-    boolean ratioOnce = in.has("drive-ratio") != in.has("pulleys");
-    if (in.present() && (!in.has("displacement") || !ratioOnce)) {
-      in.problem(
-          "", "needs displacement with drive-ratio or pulleys (one of the two), or else air-flow");
+    if (blower.delivery() instanceof AirDelivery.Stated) {
+      root.problem("boost", "must be stated beside blower.air-flow: a pressure, or points");
     }
-    double displacement = in.optional("displacement").orElse(1e-3);
-    double ratio = in.optional("drive-ratio").orElse(2);
-    In pulleys = in.section("pulleys");
-    if (pulleys.present()) {
-      ratio = pulleys.number("crank") / pulleys.number("blower") * pulleys.number("step-up");
-      pulleys.done();
-    }
-    return new AirDelivery.PositiveDisplacement(
-        displacement, ratio, in.number("volumetric-efficiency"));
-  }
-
-  private static DuctMetal casing(In in) {
-    DuctMetal metal =
-        new DuctMetal(
-            in.number("mass") * Materials.ALUMINIUM_HEAT_CAPACITY,
-            in.number("conductance"),
-            in.number("air-flow"),
-            in.number("surroundings-conductance"));
-    in.done();
-    return metal;
+    return Optional.empty();
   }
 
   private DuctMetal plenum() {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import soakloop.charge.EnginePower;
+import soakloop.charge.SparkTable;
 import soakloop.log.Log;
 import soakloop.quantity.UnitSystem;
 import soakloop.reading.LogReading;
@@ -26,6 +28,7 @@ import soakloop.simulate.Setup;
  * @param start temperatures at the start
  * @param session what the car does
  * @param limits what must not be passed
+ * @param output power and spark, where they are asked for
  * @param logged the logged run beside it, if any
  * @param values every physical value used, stated or assumed
  * @param assumed the defaults used, with reasons
@@ -41,6 +44,7 @@ public record Scenario(
     Start start,
     Session session,
     Limits limits,
+    Output output,
     Optional<Logged> logged,
     List<Stated> values,
     List<Assumed> assumed,
@@ -51,6 +55,17 @@ public record Scenario(
    * @param chargeTemperature K, if limited
    */
   public record Limits(OptionalDouble chargeTemperature) {}
+
+  /**
+   * What the charge does to the engine.
+   *
+   * @param power power from air, if asked for
+   * @param spark spark taken out of a hot charge, if stated
+   */
+  public record Output(Optional<EnginePower> power, Optional<SparkTable> spark) {
+    /** Nothing asked for, nothing stated. */
+    public static final Output NONE = new Output(Optional.empty(), Optional.empty());
+  }
 
   /**
    * A log with its place in time.

@@ -92,6 +92,7 @@ public final class ScenarioReader {
     limits.done();
     Start start = start(root);
     Rig rig = new RigReader(root, day).read();
+    Scenario.Output output = OutputReader.read(root);
     List<Phase> phases = new SessionReader(root, rig, day, logged).read();
     if (phases.isEmpty()) {
       return Optional.empty();
@@ -108,6 +109,7 @@ public final class ScenarioReader {
             start,
             session,
             new Scenario.Limits(charge),
+            output,
             logged.map(l -> placed(l, session, root)),
             context.values(),
             context.assumed(),

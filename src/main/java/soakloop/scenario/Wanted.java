@@ -20,7 +20,10 @@ final class Wanted {
       case COUNT -> "a whole number";
       case TEXT -> "a text";
       case CURVE ->
-          value(spec.dimension().orElseThrow()) + ", or points like " + pointsExample(spec);
+          value(spec.dimension().orElseThrow())
+              + ", or points like "
+              + pointsExample(spec)
+              + (spec.choices().isEmpty() ? "" : "; or " + oneOf(spec.choices()));
       case SECTION -> "a section of keys" + keys(spec.key());
       case LIST -> "a list" + keys(spec.key());
     };

@@ -16,6 +16,12 @@ public enum Channel {
   INLET_AIR("inlet air", Dimension.TEMPERATURE),
   /** Air leaving the blower's rotors. */
   BLOWER_OUTLET("blower outlet", Dimension.TEMPERATURE),
+  /** Gauge pressure before the core; NaN where the core's loss is not known. */
+  BOOST_BEFORE_CORE("boost before the core", Dimension.GAUGE_PRESSURE),
+  /** Outlet over inlet pressure of the blower; 1 with the bypass open. */
+  PRESSURE_RATIO("blower pressure ratio", Dimension.NUMBER),
+  /** Shaft power of the blower. */
+  BLOWER_POWER("blower power", Dimension.POWER),
   /** Pressure that charge air loses in the core; NaN where it is not known. */
   CORE_LOSS("pressure lost in the core", Dimension.PRESSURE_DIFFERENCE),
   /** Water that condenses in the core. */

@@ -13,17 +13,13 @@ final class CoreCells extends CrossedCells {
   }
 
   /**
-   * Returns the pressure that charge air loses here; it is taken to leave at the mean temperature
-   * of the metal.
+   * Returns the pressure that charge air loses here; {@link #coolAir} must have gone before.
    *
-   * @param flow kg/s
-   * @param in temperature before the core, K
-   * @param behind absolute pressure behind the core, Pa
    * @param gasConstant of the air, J/(kg K)
    * @return Pa; 0 if it is not known
    */
-  double pressureLoss(double[] y, double flow, double in, double behind, double gasConstant) {
-    return loss.isKnown() ? loss.at(flow, in, cells.meanMetal(y), behind, gasConstant) : 0;
+  double pressureLoss(Moment m, double gasConstant) {
+    return loss.at(m.airMassFlow, m.coreAirIn, m.coreAirOut, m.corePressure, gasConstant);
   }
 
   /** Returns whether the pressure loss is known. */
@@ -31,17 +27,22 @@ final class CoreCells extends CrossedCells {
     return loss.isKnown();
   }
 
+  /** Sets the temperature of the moment's charge air after the core. */
+  void coolAir(double[] y, Moment m) {
+    double reference = References.coolantRate(coolant, m.coolantFlow);
+    double airReference = m.airMassFlow * Air.heatCapacity(References.AIR);
+    cells.flows(y, m.coreAirIn, m.airMassFlow, airReference, m.coolantFlow, reference);
+    cells.passAir(y, m.coreAirIn, m.airCapacityRate);
+    m.coreAirOut = m.airMassFlow > 0 ? cells.airOut() : cells.meanMetal(y);
+  }
+
   /**
    * Lets the moment's charge air pass: sets its temperature after the core, the heat it gave and
    * the water it left.
    */
   void passAir(double[] y, Moment m) {
-    double reference = References.coolantRate(coolant, m.coolantFlow);
-    double airReference = m.airMassFlow * Air.heatCapacity(References.AIR);
-    cells.flows(y, m.coreAirIn, m.airMassFlow, airReference, m.coolantFlow, reference);
-    cells.passAir(y, m.coreAirIn, m.airCapacityRate);
+    coolAir(y, m);
     m.condensate = cells.condense(y, m.airMassFlow, m.corePressure);
-    m.coreAirOut = m.airMassFlow > 0 ? cells.airOut() : cells.meanMetal(y);
     m.heatCore = cells.heat();
   }
 

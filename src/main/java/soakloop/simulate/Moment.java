@@ -32,6 +32,12 @@ final class Moment {
   double coreAirOut;
   double charge;
 
+  /** Outlet over inlet pressure of the blower; 1 with the bypass open. */
+  double pressureRatio;
+
+  /** Shaft power of the blower, W. */
+  double blowerPower;
+
   /** Pressure that charge air loses in the core, Pa; 0 if it is not known. */
   double coreLoss;
 

@@ -98,7 +98,11 @@ final class Recorder implements ODEStepHandler {
     put(Channel.AIR_MASS_FLOW, m.airMassFlow);
     put(Channel.INLET_AIR, m.inletAir);
     put(Channel.BLOWER_OUTLET, m.blowerOutlet);
-    put(Channel.CORE_LOSS, model.core().knowsLoss() ? m.coreLoss : Double.NaN);
+    boolean loses = model.core().knowsLoss();
+    put(Channel.BOOST_BEFORE_CORE, loses ? m.boost + m.coreLoss : Double.NaN);
+    put(Channel.PRESSURE_RATIO, m.pressureRatio);
+    put(Channel.BLOWER_POWER, m.blowerPower);
+    put(Channel.CORE_LOSS, loses ? m.coreLoss : Double.NaN);
     put(Channel.CONDENSATE, m.condensate);
     put(Channel.CORE_AIR_IN, m.coreAirIn);
     put(Channel.CORE_AIR_OUT, m.coreAirOut);

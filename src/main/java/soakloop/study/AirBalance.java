@@ -19,10 +19,16 @@ final class AirBalance {
   private static final double FEW = 0.6;
   private static final double MANY = 1.5;
 
+  /** More than this nobody drives with a blower alone, Pa (common practice, no source). */
+  private static final double MOST_BOOST = 250e3;
+
   private AirBalance() {}
 
   /** Returns a warning for the pull whose balance is worst, if it is far off. */
   static Optional<Warning> of(Scenario scenario, Trace trace) {
+    if (scenario.rig().boost().isEmpty()) {
+      return ofPulleys(scenario, trace);
+    }
     double worst = 1;
     Optional<Trace.Span> at = Optional.empty();
     for (Trace.Span pull : trace.pulls()) {
@@ -37,6 +43,29 @@ final class AirBalance {
     double ratio = worst;
     return at.filter(pull -> ratio < FEW || ratio > MANY)
         .map(pull -> warning(scenario, trace, pull, ratio));
+  }
+
+  /** Boost that blower and engine make is looked at for whether anyone would drive it. */
+  private static Optional<Warning> ofPulleys(Scenario scenario, Trace trace) {
+    for (Trace.Span pull : trace.pulls()) {
+      double time = pull.countedAt() - 1e-6;
+      double boost = trace.at(Channel.BOOST, time);
+      if (pull.phase().drive() instanceof Drive.FullLoad && !(boost > 0 && boost < MOST_BOOST)) {
+        return Optional.of(
+            new Warning(
+                Warning.Kind.AIR_AGAINST_BOOST,
+                String.format(
+                    Locale.ROOT,
+                    "%s: displacements and drive make a boost of %s at %s; check them, or state the"
+                        + " boost",
+                    pull.phase().name(),
+                    scenario.units().show(boost, Dimension.GAUGE_PRESSURE, 0),
+                    scenario
+                        .units()
+                        .show(trace.at(Channel.ENGINE_SPEED, time), Dimension.ROTATION, 0))));
+      }
+    }
+    return Optional.empty();
   }
 
   private static double ratio(Scenario scenario, Trace trace, double time) {

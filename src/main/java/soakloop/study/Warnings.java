@@ -24,6 +24,7 @@ final class Warnings {
     CoreAirWarnings.loss(scenario, trace).ifPresent(warnings::add);
     CoreAirWarnings.water(scenario, trace).ifPresent(warnings::add);
     warnings.addAll(GeometryWarnings.of(scenario, trace));
+    warnings.addAll(EfficiencyWarnings.of(scenario, trace));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
     scenario.logged().flatMap(l -> PullsApart.of(l, trace)).ifPresent(warnings::add);

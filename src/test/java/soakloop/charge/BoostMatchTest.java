@@ -133,7 +133,7 @@ class BoostMatchTest {
   @Test
   void impossibleInputIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> new BlowerSize(0, 2, 0.9, 0.05));
-    assertThrows(IllegalArgumentException.class, () -> new BlowerSize(1e-3, 2, 1.3, 0.05));
+    assertThrows(IllegalArgumentException.class, () -> new BlowerSize(1e-3, 2, 1.6, 0.05));
     assertThrows(IllegalArgumentException.class, () -> new Inlet(Double.NaN, 298, 287));
     assertThrows(IllegalArgumentException.class, () -> new Swallowing(4e-3, 0));
     assertThrows(IllegalArgumentException.class, () -> Compression.specificWork(298, 0.9, 0.6));

@@ -74,6 +74,10 @@ class UnitFactorTest {
         "VOLUME_PER_REVOLUTION | L/rev | 1.0E-03",
         "VOLUME_PER_REVOLUTION | cc/rev | 1.0E-06",
         "VOLUME_PER_REVOLUTION | in3/rev | 1.638706E-05",
+        "FUEL_PER_ENERGY | kg/J | 1",
+        // 1 g over 3.6 MJ; 1 lb over 1 hp of 550 ft lbf/s for an hour
+        "FUEL_PER_ENERGY | g/kWh | 2.777778E-10",
+        "FUEL_PER_ENERGY | lb/(hp h) | 1.689659E-07",
         "MASS | kg | 1",
         "MASS | g | 1.0E-03",
         "MASS | lb | 4.535924E-01",

@@ -42,6 +42,12 @@ class AnyScenarioTest {
       Pattern.compile(
           ".* \\(from .* s\\): the integration broke off: (liquid water|temperature) must be .*");
 
+  /** Displacements and a drive that no engine has together. */
+  private static final Pattern TOO_MUCH_BLOWER =
+      Pattern.compile(
+          ".* \\(from .* s\\): the integration broke off: the blower would make more than 20 times"
+              + " .*");
+
   /** Everything that a run may say instead of running. */
   private static final List<Pattern> REASONS =
       List.of(
@@ -52,6 +58,7 @@ class AnyScenarioTest {
               "start\\.charge: no (loop|plenum) temperature.* makes the sensor read .*"),
           Pattern.compile(
               ".* \\(from .* s\\): given up, this would take too long to compute with \\d+ states;.*"),
+          TOO_MUCH_BLOWER,
           BROKEN_OFF);
 
   /**
@@ -160,7 +167,7 @@ class AnyScenarioTest {
     for (Channel channel : Channel.values()) {
       boolean there =
           switch (channel) {
-            case CORE_LOSS -> geometry;
+            case CORE_LOSS, BOOST_BEFORE_CORE -> geometry;
             case RESERVOIR -> tank;
             case EXCHANGER_COOLANT_IN, EXCHANGER_COOLANT_OUT -> exchanger;
             default -> true;

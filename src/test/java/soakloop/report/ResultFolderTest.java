@@ -55,11 +55,11 @@ class ResultFolderTest {
     Path folder = temp.resolve("out/deep");
     List<Path> written = ResultFolder.at(folder, false).write(FIVE, "1.2.3");
     assertEquals(folder.resolve("report.html"), written.get(0));
-    assertEquals(8, written.size());
+    assertEquals(9, written.size());
     for (Path file : written) {
       assertTrue(Files.size(file) > 1000, file.toString());
     }
-    assertEquals(9, everything(folder).size(), "the results and their list, nothing else");
+    assertEquals(10, everything(folder).size(), "the results and their list, nothing else");
   }
 
   @Test

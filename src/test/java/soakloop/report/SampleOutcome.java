@@ -91,6 +91,7 @@ record SampleOutcome(
             new Start(OptionalDouble.of(302.15), OptionalDouble.of(297.15), 361.15),
             session,
             new Scenario.Limits(kelvin(limit)),
+            Scenario.Output.NONE,
             log.map(l -> new Scenario.Logged(LogStudy.of(l, LogOptions.DEFAULTS), 0)),
             List.of(),
             assumed(),

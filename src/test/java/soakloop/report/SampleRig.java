@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import soakloop.fluid.Coolant;
 import soakloop.quantity.Curve;
+import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
@@ -39,8 +40,14 @@ final class SampleRig {
     return new Rig(
         new Waterlike(),
         new Engine(4.1e-3, 0.96, 14, 40e3),
-        new Blower(new AirDelivery.PositiveDisplacement(1.7e-3, 2.35, 0.92), 0.62, 5, 1000, metal),
-        Curve.constant(90e3),
+        new Blower(
+            AirDelivery.PositiveDisplacement.of(1.7e-3, 2.35, 0.92, 0),
+            new AdiabaticEfficiency.Constant(0.62),
+            0.95,
+            5,
+            1000,
+            metal),
+        Optional.of(Curve.constant(90e3)),
         metal,
         new Sensor(2, 0.3, 0.5, 0.1),
         new Loop(

@@ -66,6 +66,11 @@ record SampleTrace(Trace trace) {
         now.put(Channel.AIR_MASS_FLOW, air);
         now.put(Channel.INLET_AIR, DAY + 6);
         now.put(Channel.BLOWER_OUTLET, blower);
+        now.put(
+            Channel.BOOST_BEFORE_CORE,
+            26e3 * air * air + (pull ? 85e3 : in.engineSpeed > 0 ? -60e3 : 0));
+        now.put(Channel.PRESSURE_RATIO, pull ? 1.85 : 1);
+        now.put(Channel.BLOWER_POWER, pull ? 30e3 : 0);
         now.put(Channel.CORE_LOSS, 26e3 * air * air);
         now.put(Channel.CONDENSATE, 0.0);
         now.put(Channel.CORE_AIR_IN, into);

@@ -31,6 +31,7 @@ class SummaryJsonTest {
             "scenario",
             "units",
             "pulls",
+            "coreTrade",
             "energy",
             "misfit",
             "assumed",

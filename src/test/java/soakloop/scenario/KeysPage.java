@@ -103,7 +103,8 @@ final class KeysPage {
           "curve of "
               + quantity(spec.dimension().orElseThrow())
               + " over "
-              + quantity(spec.over().orElseThrow());
+              + quantity(spec.over().orElseThrow())
+              + (spec.choices().isEmpty() ? "" : "; or " + words(spec.choices()));
       case SECTION -> "section";
       case LIST -> "list";
     };

@@ -71,8 +71,14 @@ public final class RandomScenario {
     if (root.wanted()) {
       root.put("start", start());
     }
-    root.put("blower", blower());
-    root.put("boost", values.curve(root.spec("boost"), 10, 150));
+    RandomSection blower = blower();
+    root.put("blower", blower);
+    if (blower.has("air-flow") || draw.chance(0.7)) {
+      root.put("boost", values.curve(root.spec("boost"), 10, 150));
+    } else if (draw.chance(0.5)) {
+      root.put("boost", "from-pulleys");
+    }
+    output();
     root.put("core", core());
     root.put("coolant", coolant());
     loop();
@@ -80,18 +86,61 @@ public final class RandomScenario {
     return root.lines();
   }
 
+  private void output() {
+    if (root.wanted()) {
+      root.put("power", root.below("power").others().orEmpty());
+    }
+    if (root.wanted()) {
+      RandomSection spark = root.below("spark");
+      spark.put("taken-out", values.curve(spark.spec("taken-out"), 280, 380));
+      root.put("spark", spark.others());
+    }
+  }
+
+  /** A smooth table: points that jump have no surface between them that is an efficiency. */
+  private String efficiencies(RandomSection in) {
+    RandomSection table = in.below("efficiency-table");
+    KeySpec ratio = table.spec("pressure-ratio");
+    KeySpec efficiency = table.spec("efficiency");
+    double[] speeds = values.rising(draw.count(2, 4), 20, 300);
+    double[] ratios = values.rising(draw.count(2, 4), 1, 4);
+    if (draw.chance(0.3)) {
+      ratios[0] = RandomValue.low(ratio);
+      ratios[ratios.length - 1] = RandomValue.high(ratio);
+    }
+    double best = draw.between(0.35, 0.85);
+    List<String> rows = new ArrayList<>();
+    for (double at : ratios) {
+      double[] row = new double[speeds.length];
+      for (int i = 0; i < row.length; i++) {
+        row[i] = best + draw.between(-0.05, 0.05);
+      }
+      rows.add(
+          in.below("efficiency-table")
+              .put("pressure-ratio", values.written(ratio, at))
+              .put("efficiency", values.points(efficiency, speeds, row))
+              .toString());
+    }
+    return RandomSection.list(rows);
+  }
+
   private RandomSection blower() {
     RandomSection blower = root.below("blower");
+    boolean mapped = draw.chance(0.3);
+    if (mapped) {
+      blower.put("efficiency-table", efficiencies(blower));
+    }
+    String no = mapped ? "adiabatic-efficiency" : "efficiency-table";
     if (draw.chance(0.3)) {
       blower.put("air-flow", values.curve(blower.spec("air-flow"), 5, 150));
-      blower.others("displacement", "drive-ratio", "volumetric-efficiency");
+      blower.others("displacement", "drive-ratio", "volumetric-efficiency", "leakage", no);
     } else {
       blower.any("displacement");
       if (draw.chance(0.5)) {
         blower.put("pulleys", blower.below("pulleys").others());
-        blower.others("drive-ratio");
+        blower.others("drive-ratio", no);
       } else {
-        blower.any("drive-ratio").others();
+        blower.any("drive-ratio").others(no);
       }
     }
     if (root.wanted()) {

@@ -60,6 +60,11 @@ final class RandomSection {
     return section.entries.isEmpty() ? this : put(key, section.toString());
   }
 
+  /** Returns the section's text where an empty one means something too. */
+  String orEmpty() {
+    return toString();
+  }
+
   /** Writes a random value. */
   RandomSection any(String key) {
     return put(key, values.of(spec(key)));

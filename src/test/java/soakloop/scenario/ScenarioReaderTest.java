@@ -86,7 +86,9 @@ class ScenarioReaderTest {
   }
 
   private static double ratioOf(Scenario scenario) {
-    return ((AirDelivery.PositiveDisplacement) scenario.rig().blower().delivery()).driveRatio();
+    return ((AirDelivery.PositiveDisplacement) scenario.rig().blower().delivery())
+        .size()
+        .driveRatio();
   }
 
   @Test

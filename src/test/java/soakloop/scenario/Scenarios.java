@@ -18,7 +18,9 @@ final class Scenarios {
         displacement: 1.7 L/rev
         pulleys: {crank: 188 mm, blower: 80 mm, step-up: 1.1}
         volumetric-efficiency: 90 %
+        leakage: 5 %
         adiabatic-efficiency: 60 %
+        mechanical-efficiency: 95 %
         inlet-pick-up: 6 K
         inlet-loss: 3 kPa
         case: {mass: 8 kg, conductance: 14 W/K, air-flow: 0.45 kg/s, surroundings-conductance: 4 W/K}
@@ -64,6 +66,8 @@ final class Scenarios {
         thermostat: {on: 52 degC, off: 48 degC}
       underhood: {share: 25 %, road-speed: 35 km/h}
       limits: {charge-temperature: 60 degC}
+      power: {fuel-consumption: 300 g/kWh, air-fuel-ratio: 12, drivetrain-loss: 14 %}
+      spark: {taken-out: [[45 degC, 0 deg], [70 degC, 6 deg]], later-than-best: 3 deg, loss: 0.0004}
       start: {charge: 40 degC, loop-coolant: 35 degC, engine-coolant: 92 degC}
       session:
         - settle: {for: 20 min, pump: on, shop-fan: off, car-fan: auto}
@@ -87,7 +91,11 @@ final class Scenarios {
       title: Stated
       day: {temperature: 20 degC}
       engine: {displacement: 4 L}
-      blower: {air-flow: [[2000 rpm, 0.15 kg/s], [6500 rpm, 0.5 kg/s]]}
+      blower:
+        air-flow: [[2000 rpm, 0.15 kg/s], [6500 rpm, 0.5 kg/s]]
+        efficiency-table:
+          - {pressure-ratio: 1.4, efficiency: [[2000 rpm, 60 %], [7000 rpm, 64 %]]}
+          - {pressure-ratio: 2, efficiency: [[2000 rpm, 57 %], [7000 rpm, 63 %]]}
       boost: 80 kPa
       core:
         mass: 3.4 kg
@@ -273,6 +281,7 @@ final class Scenarios {
         s.rig().airflow(),
         s.rig().underhood(),
         s.limits(),
+        s.output(),
         s.start(),
         s.session(),
         s.logged().map(Scenario.Logged::startsAt).map(Optional::of).orElse(Optional.empty()));

@@ -174,7 +174,11 @@ final class SchemaPage {
         List.of(ref(spec.over().orElseThrow()), ref(spec.dimension().orElseThrow())));
     point.put("items", false);
     point.put("minItems", 2);
-    return Map.of("anyOf", List.of(ref(spec.dimension().orElseThrow()), array(point)));
+    List<Object> ways = new ArrayList<>(List.of(ref(spec.dimension().orElseThrow()), array(point)));
+    if (!spec.choices().isEmpty()) {
+      ways.add(0, words(spec.choices()));
+    }
+    return Map.of("anyOf", ways);
   }
 
   private static Map<String, Object> columns() {

@@ -1,6 +1,9 @@
 package soakloop.simulate;
 
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import soakloop.charge.BlowerSize;
+import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
 import soakloop.rig.Core;
@@ -92,13 +95,45 @@ final class Altered {
     return new Rig(
         loop.coolant(),
         loop.engine(),
-        new Blower(b.delivery(), b.adiabaticEfficiency(), b.inletPickUp(), b.inletLoss(), untied),
+        new Blower(
+            b.delivery(),
+            b.adiabaticEfficiency(),
+            b.mechanicalEfficiency(),
+            b.inletPickUp(),
+            b.inletLoss(),
+            untied),
         loop.boost(),
         loop.plenum(),
         loop.sensor(),
         loop.loop(),
         loop.airflow(),
         loop.underhood());
+  }
+
+  /** Leaves the boost to blower and engine, some air leaking back, if the blower has a size. */
+  static Rig fromPulleys(Rig rig) {
+    Blower b = rig.blower();
+    if (!(b.delivery() instanceof AirDelivery.PositiveDisplacement p)) {
+      return rig;
+    }
+    BlowerSize size =
+        new BlowerSize(p.size().displacement(), p.size().driveRatio(), p.size().fill(), 0.05);
+    return new Rig(
+        rig.coolant(),
+        rig.engine(),
+        new Blower(
+            new AirDelivery.PositiveDisplacement(size),
+            b.adiabaticEfficiency(),
+            b.mechanicalEfficiency(),
+            b.inletPickUp(),
+            b.inletLoss(),
+            b.casing()),
+        Optional.empty(),
+        rig.plenum(),
+        rig.sensor(),
+        rig.loop(),
+        rig.airflow(),
+        rig.underhood());
   }
 
   /** Leaves out the elements of a kind. */

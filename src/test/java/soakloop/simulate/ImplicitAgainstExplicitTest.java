@@ -23,7 +23,8 @@ class ImplicitAgainstExplicitTest {
           Channel.CORE_METAL);
 
   @ParameterizedTest
-  @ValueSource(strings = {"cool-morning", "denser-core", "traffic-recovery", "two-runs"})
+  @ValueSource(
+      strings = {"cool-morning", "denser-core", "traffic-recovery", "two-runs", "small-pulley"})
   void sessionsAgreeWithinTwoHundredthsOfAKelvin(String name) throws Exception {
     Setup setup = ScenarioReader.read(Path.of("scenarios", name + ".yaml")).setup();
     Trace exact = Simulation.run(setup, Options.DEFAULT.explicitly().withTolerances(1e-10, 1e-13));

@@ -7,6 +7,7 @@ import soakloop.exchange.LiquidCoupledPair;
 import soakloop.fluid.Air;
 import soakloop.fluid.Coolant;
 import soakloop.quantity.Curve;
+import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
@@ -93,8 +94,8 @@ public final class LongHaul {
     return new Rig(
         coolant,
         new Engine(4e-3, 0.95, 14, 35e3),
-        new Blower(delivery, 0.62, 5, 0, apart),
-        Curve.constant(95e3),
+        new Blower(delivery, new AdiabaticEfficiency.Constant(0.62), 0.95, 5, 0, apart),
+        Optional.of(Curve.constant(95e3)),
         apart,
         new Sensor(2, 0.4, 0.5, 0),
         new Loop(

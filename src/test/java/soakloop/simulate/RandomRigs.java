@@ -9,6 +9,7 @@ import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
 import soakloop.fluid.Water;
 import soakloop.quantity.Curve;
+import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
@@ -90,7 +91,7 @@ final class RandomRigs {
         coolant(),
         engine,
         blower(engine, day),
-        boost(),
+        Optional.of(boost()),
         duct(2e3, 15e3, 15),
         new Sensor(across(0.3, 20), between(0.1, 0.8), between(0.3, 0.7), between(0, 0.3)),
         loop(),
@@ -111,10 +112,16 @@ final class RandomRigs {
     double perEngineTurn = engine.displacement() * between(0.5, 1.6);
     AirDelivery delivery =
         chance(0.7)
-            ? new AirDelivery.PositiveDisplacement(perEngineTurn / ratio, ratio, between(0.7, 1.05))
+            ? AirDelivery.PositiveDisplacement.of(
+                perEngineTurn / ratio, ratio, between(0.7, 1.05), 0)
             : stated(perEngineTurn * day.pressure() / (287 * day.temperature()));
     return new Blower(
-        delivery, between(0.4, 0.9), between(0, 25), between(0, 6e3), duct(2e3, 15e3, 12));
+        delivery,
+        new AdiabaticEfficiency.Constant(between(0.4, 0.9)),
+        0.95,
+        between(0, 25),
+        between(0, 6e3),
+        duct(2e3, 15e3, 12));
   }
 
   private AirDelivery stated(double massPerTurn) {

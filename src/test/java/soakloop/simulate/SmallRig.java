@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
 import soakloop.quantity.Curve;
+import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
@@ -70,8 +71,14 @@ public final class SmallRig {
     return new Rig(
         GlycolMix.ofMass(Glycol.ETHYLENE, 0.3),
         new Engine(4.1e-3, 0.96, 850.0 / 60, 38e3),
-        new Blower(new AirDelivery.PositiveDisplacement(1.7e-3, 2.35, 0.92), 0.62, 5, 2e3, apart),
-        Curve.constant(90e3),
+        new Blower(
+            AirDelivery.PositiveDisplacement.of(1.7e-3, 2.35, 0.92, 0),
+            new AdiabaticEfficiency.Constant(0.62),
+            0.95,
+            5,
+            2e3,
+            apart),
+        Optional.of(Curve.constant(90e3)),
         apart,
         new Sensor(2, 0.3, 0.55, 0),
         new Loop(

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
 import soakloop.quantity.Curve;
+import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
@@ -76,8 +77,9 @@ public final class TradeRig {
   private static Rig rig(double conductance) {
     Blower blower =
         new Blower(
-            new AirDelivery.PositiveDisplacement(2.65e-3, 2.5, 0.92),
-            0.68,
+            AirDelivery.PositiveDisplacement.of(2.65e-3, 2.5, 0.92, 0),
+            new AdiabaticEfficiency.Constant(0.68),
+            0.95,
             0,
             2e3,
             new DuctMetal(9 * ALUMINIUM, 15, 0.5, 5));
@@ -89,7 +91,7 @@ public final class TradeRig {
         GlycolMix.ofVolume(Glycol.ETHYLENE, 0.4),
         new Engine(5.5e-3, 0.96, 850.0 / 60, 40e3),
         blower,
-        boost,
+        Optional.of(boost),
         new DuctMetal(8 * ALUMINIUM, 12, 0.5, 8),
         new Sensor(1.5, 0.3, 0.55, 0.01),
         loop(conductance),

@@ -16,14 +16,29 @@ class AirBalanceTest {
     Scenario scenario =
         ScenarioReader.read(Path.of("scenarios/cool-morning.yaml"))
             .with("blower.drive-ratio", driveRatio);
-    return Run.of(scenario).warnings().stream()
-        .filter(w -> w.kind() == Warning.Kind.AIR_AGAINST_BOOST)
-        .toList();
+    return about(scenario);
   }
 
   @Test
   void aBlowerThatFitsIsNotMentioned() throws Exception {
     assertEquals(List.of(), warnings("2.35"));
+  }
+
+  @Test
+  void boostFromPulleysThatNobodyDrivesIsToo() throws Exception {
+    Scenario shipped =
+        ScenarioReader.read(Path.of("scenarios/small-pulley.yaml")).with("session.2.pulls", "1");
+    assertEquals(List.of(), about(shipped));
+    String much = about(shipped.with("blower.pulleys.blower", "40 mm")).get(0).message();
+    assertTrue(much.contains("make a boost of"), much);
+    String none = about(shipped.with("blower.pulleys.blower", "220 mm")).get(0).message();
+    assertTrue(none.contains("make a boost of -"), none);
+  }
+
+  private static List<Warning> about(Scenario scenario) throws Exception {
+    return Run.of(scenario).warnings().stream()
+        .filter(w -> w.kind() == Warning.Kind.AIR_AGAINST_BOOST)
+        .toList();
   }
 
   @Test

@@ -176,7 +176,7 @@ class StarterSessionTest {
     Path target = folder.resolve("made.yaml");
     Files.writeString(
         target, StarterScenario.of(reading, LogColumns.NONE, log, target, UnitSystem.US));
-    Curve boost = ScenarioReader.read(target).rig().boost();
+    Curve boost = ScenarioReader.read(target).rig().boost().orElseThrow();
     assertTrue(boost.size() >= 4 && boost.size() <= 8, boost.toString());
     for (int i = 0; i < boost.size(); i++) {
       double left = (6700 - 60 * boost.place(i)) / 4100;

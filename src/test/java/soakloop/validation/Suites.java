@@ -24,6 +24,7 @@ final class Suites {
               new CoupledFlowChecks(),
               new FlowChecks(),
               new ChargeChecks(),
+              new BoostChecks(),
               new WaterAndIceChecks(),
               new IceTankChecks(),
               new TradeChecks())
