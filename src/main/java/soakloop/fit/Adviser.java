@@ -10,7 +10,6 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import soakloop.log.Signal;
 import soakloop.quantity.Curve;
-import soakloop.rig.Rig;
 import soakloop.scenario.ScenarioException;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
@@ -91,7 +90,9 @@ final class Adviser {
     test(all, "one more pull like the last", s -> s);
     test(all, "one more pull after a wait three times as long", s -> s.wait(Adviser::longer));
     test(all, "one more pull after a wait with the pump off", s -> s.wait(Adviser::withoutPump));
-    test(all, "one more pull at 70 % of the boost", s -> s.pull(this::atLessBoost));
+    if (fitted.model().cases().get(inCase).scenario().rig().boost().isPresent()) {
+      test(all, "one more pull at 70 % of the boost", s -> s.pull(this::atLessBoost));
+    }
     all.sort(Comparator.comparingDouble(Advice::then));
     return List.copyOf(all);
   }
@@ -153,16 +154,16 @@ final class Adviser {
   }
 
   private Phase atLessBoost(Phase pull) {
-    if (!(pull.drive() instanceof Drive.FullLoad full)) {
+    Optional<Curve> stated = fitted.model().cases().get(inCase).scenario().rig().boost();
+    if (!(pull.drive() instanceof Drive.FullLoad full) || stated.isEmpty()) {
       return pull;
     }
-    Rig rig = fitted.model().cases().get(inCase).scenario().rig();
     int points = 20;
     double[] times = new double[points + 1];
     double[] boost = new double[points + 1];
     for (int i = 0; i <= points; i++) {
       times[i] = pull.duration() * i / points;
-      boost[i] = LESS * rig.boost().at(full.engineSpeed().at(times[i]));
+      boost[i] = LESS * stated.get().at(full.engineSpeed().at(times[i]));
     }
     Drive.Replay less =
         new Drive.Replay(
@@ -251,7 +252,8 @@ final class Adviser {
       noise[i] = Math.max(probe.noise() * size, 1e-12);
       wrong[i] = probe.bias() * size;
     }
-    CorrelatedError error = error(probe, noise);
+    CorrelatedError error =
+        error(probe, noise).repeated(fitted.model().cases().get(inCase).pulls());
     CorrelatedError.Whitening whitening = error.whitening(times, noise);
     RealMatrix white = fitted.covariance().createMatrix(count, keys());
     for (int k = 0; k < keys(); k++) {

@@ -181,6 +181,18 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
     }
   }
 
+  /** Returns how many pulls begin before the last point. */
+  int pulls() {
+    double last = data.stream().mapToDouble(d -> d.time(d.size() - 1)).max().orElse(0);
+    int count = 0;
+    double time = 0;
+    for (Phase phase : scenario.session().phases()) {
+      count += phase.kind() == Phase.Kind.PULL && time < last ? 1 : 0;
+      time += phase.kind() == Phase.Kind.SETTLE ? 0 : phase.duration();
+    }
+    return count;
+  }
+
   /** Returns the same with only what was logged before a time, s. */
   FitCase before(double time) {
     return new FitCase(
