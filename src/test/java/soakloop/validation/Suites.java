@@ -27,6 +27,7 @@ final class Suites {
               new BoostChecks(),
               new WaterAndIceChecks(),
               new IceTankChecks(),
+              new StrdChecks(),
               new TradeChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
