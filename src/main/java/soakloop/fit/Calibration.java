@@ -31,6 +31,9 @@ public final class Calibration {
   /** Root mean square of the charge sensor from which on a fit is poor, K. */
   private static final double POOR = 3;
 
+  /** The same from which on it says nothing at all, K. */
+  private static final double HOPELESS = 8;
+
   private final FitPlan plan;
 
   private Calibration(FitPlan plan) {
@@ -61,10 +64,11 @@ public final class Calibration {
               + " 'conductance: 700 W/K +/- 20 %', or see whether the log fits the session at all");
     }
     FitModel model = new FitModel(plan.cases(), keys, plan.threads());
+    Fitted fitted = Fitter.fit(model, new double[keys.size()], true);
+    requireLikeness(fitted);
     List<HeldOut> heldOut = HeldOut.of(model, plan.draws());
     double widening = HeldOut.widening(heldOut);
-    Fitted fitted = Fitter.fit(model, new double[keys.size()], true).believedLess(widening);
-    return read(fitted, untold, heldOut, widening);
+    return read(fitted.believedLess(widening), untold, heldOut, widening);
   }
 
   private List<FitKey> chosen(List<FitKey> all) throws FitException {
@@ -167,6 +171,23 @@ public final class Calibration {
             .toList(),
         effort,
         cautions(news, signals, effort));
+  }
+
+  /** Turns down a log that nothing makes the scenario look like. */
+  private void requireLikeness(Fitted fitted) throws FitException {
+    for (FitResult.SignalFit signal : signals(fitted)) {
+      if (signal.signal() == Signal.CHARGE_TEMPERATURE && signal.after() > HOPELESS) {
+        throw new FitException(
+            String.format(
+                Locale.ROOT,
+                "%s: no values of the keys within their spreads make the model show what the log"
+                    + " does; the charge sensor stays typically %.0f K off. See whether the log's"
+                    + " pulls are the session's (`log` shows them), whether log.starts-at fits, and"
+                    + " whether the column's unit is what its name says.",
+                signal.label(),
+                signal.after()));
+      }
+    }
   }
 
   private static RealMatrix correlation(Fitted fitted, List<Integer> order) {
