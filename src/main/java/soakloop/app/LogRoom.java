@@ -8,8 +8,9 @@ import soakloop.log.LogException;
 /** Makes sure that there is memory enough to study a log, before an hour's work ends without it. */
 final class LogRoom {
   /**
-   * Memory that a studied value takes at most, bytes: its time and value twice over, its text in the
-   * clean log, and its part in charts (measured on a million rows of eight signals, rounded up).
+   * Memory that a studied value takes at most, bytes: its time and value twice over, its text in
+   * the clean log, and its part in charts (measured on a million rows of eight signals, rounded
+   * up).
    */
   private static final double PER_VALUE = 100;
 

@@ -224,13 +224,10 @@ class LogCommandTest {
 
   @Test
   void aLogTooLargeForTheMemorySaysHowMuchItTakes() throws Exception {
-    Log log =
-        LogReader.read(
-            logs.resolve("after.csv"), LogColumns.NONE);
+    Log log = LogReader.read(logs.resolve("after.csv"), LogColumns.NONE);
     LogRoom.require(List.of(log), 8_000_000);
     LogException tooLarge =
-        assertThrows(
-            LogException.class, () -> LogRoom.require(List.of(log), 7_000_000));
+        assertThrows(LogException.class, () -> LogRoom.require(List.of(log), 7_000_000));
     assertTrue(tooLarge.getMessage().contains("-Xmx2g"), tooLarge.getMessage());
   }
 

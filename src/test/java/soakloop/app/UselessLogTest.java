@@ -43,7 +43,8 @@ class UselessLogTest {
     line.setOut(new PrintWriter(out, true));
     line.setErr(new PrintWriter(err, true));
     int code =
-        line.execute("fit", scenario.toString(), "--key", "core.conductance.value", "--key", "pump");
+        line.execute(
+            "fit", scenario.toString(), "--key", "core.conductance.value", "--key", "pump");
     return new Result(code, out.toString(), err.toString());
   }
 
@@ -80,13 +81,16 @@ class UselessLogTest {
     assertRefused(
         fit(
             rows -> rows,
-            text -> text.substring(0, text.indexOf("  - pulls:")) + "  - wait: {for: 300 s}\nlog: {file: morning.csv}\n"),
+            text ->
+                text.substring(0, text.indexOf("  - pulls:"))
+                    + "  - wait: {for: 300 s}\nlog: {file: morning.csv}\n"),
         "no pull");
   }
 
   @Test
   void logWithoutPull() throws IOException {
-    assertRefused(fit(rows -> rows.stream().map(UselessLogTest::idling).toList(), s -> s), "no pull;");
+    assertRefused(
+        fit(rows -> rows.stream().map(UselessLogTest::idling).toList(), s -> s), "no pull;");
   }
 
   /** A row with the engine idling; the charge temperature goes on as it did. */
@@ -101,7 +105,6 @@ class UselessLogTest {
 
   @Test
   void unitThatIsNotWhatItsNameSays() throws IOException {
-    assertRefused(
-        fit(rows -> withCharge(rows, c -> c.replace("degF", "degC")), s -> s), "unit");
+    assertRefused(fit(rows -> withCharge(rows, c -> c.replace("degF", "degC")), s -> s), "unit");
   }
 }

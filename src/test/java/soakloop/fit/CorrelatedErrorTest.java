@@ -24,8 +24,7 @@ class CorrelatedErrorTest {
     for (int i = 0; i < times.length; i++) {
       for (int j = 0; j < times.length; j++) {
         double apart = Math.abs(times[i] - times[j]);
-        double shared =
-            error.deviation() * error.deviation() * Math.exp(-apart / error.time());
+        double shared = error.deviation() * error.deviation() * Math.exp(-apart / error.time());
         covariance.setEntry(i, j, shared + (i == j ? noise[i] * noise[i] : 0));
       }
     }
@@ -55,8 +54,7 @@ class CorrelatedErrorTest {
     double[] filtered = new double[SIZE + 2];
     CorrelatedError.Whitening whitening = error.whitening(times, noise);
     whitening.apply(residuals, filtered, 2);
-    assertArrayEquals(
-        white.toArray(), java.util.Arrays.copyOfRange(filtered, 2, SIZE + 2), 1e-10);
+    assertArrayEquals(white.toArray(), java.util.Arrays.copyOfRange(filtered, 2, SIZE + 2), 1e-10);
     double logarithm = 0;
     for (int i = 0; i < SIZE; i++) {
       logarithm += 2 * Math.log(cholesky.getL().getEntry(i, i));

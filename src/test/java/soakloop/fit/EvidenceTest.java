@@ -65,8 +65,7 @@ class EvidenceTest {
   private static double unlikeliness(
       CorrelatedError error, double[] times, double[] noise, RealMatrix slopes, RealVector left) {
     RealMatrix whole =
-        CorrelatedErrorTest.dense(error, times, noise)
-            .add(slopes.multiply(slopes.transpose()));
+        CorrelatedErrorTest.dense(error, times, noise).add(slopes.multiply(slopes.transpose()));
     CholeskyDecomposition cholesky = new CholeskyDecomposition(whole, 1e-9, 1e-12);
     double sum = left.dotProduct(cholesky.getSolver().solve(left));
     for (int i = 0; i < SIZE; i++) {

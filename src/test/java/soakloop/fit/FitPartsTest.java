@@ -90,7 +90,9 @@ class FitPartsTest {
     assertEquals(0, mixed, 0.02, "the further numbers are independent of the places");
   }
 
-  /** Posterior of y = A x + e with x ~ N(0, I): covariance (I + A'A/s2)^-1, mean that times A'y/s2. */
+  /**
+   * Posterior of y = A x + e with x ~ N(0, I): covariance (I + A'A/s2)^-1, mean that times A'y/s2.
+   */
   @Test
   void linearProblemHasItsClosedForm() {
     Random random = new Random(5);

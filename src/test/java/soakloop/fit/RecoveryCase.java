@@ -58,8 +58,7 @@ record RecoveryCase(
     Files.writeString(folder.resolve(log), day.log());
     FitCase one = FitCase.of(log, ScenarioReader.parse("day-" + seed, day.scenario(log), folder));
     FitResult result =
-        Calibration.of(
-            new FitPlan(List.of(one), List.of(), List.of(), FitPlan.USUAL_DRAWS, 1));
+        Calibration.of(new FitPlan(List.of(one), List.of(), List.of(), FitPlan.USUAL_DRAWS, 1));
     FitResult.Quantities said = result.quantities().get(0);
     Map<Quantity, Answer> answers = new EnumMap<>(Quantity.class);
     for (Quantity quantity : ASKED) {
@@ -72,8 +71,7 @@ record RecoveryCase(
               informed(quantity, result)));
     }
     HeldOut held = result.heldOut().get(0);
-    return new RecoveryCase(
-        seed, day.style(), day.pulls(), answers, held.error(), held.inside());
+    return new RecoveryCase(seed, day.style(), day.pulls(), answers, held.error(), held.inside());
   }
 
   private static double truth(Quantity quantity, ShopDay.Answers answers) {

@@ -86,16 +86,16 @@ public record StrdProblem(
   private Gradient model(Gradient[] b, double x) {
     return switch (name) {
       case "Misra1a" -> b[0].multiply(b[1].multiply(-x).exp().negate().add(1));
-      case "Misra1b" ->
-          b[0].multiply(b[1].multiply(x / 2).add(1).pow(-2).negate().add(1));
+      case "Misra1b" -> b[0].multiply(b[1].multiply(x / 2).add(1).pow(-2).negate().add(1));
       case "Misra1d" -> b[0].multiply(b[1]).multiply(x).divide(b[1].multiply(x).add(1));
       case "Rat42" -> b[0].divide(b[1].subtract(b[2].multiply(x)).exp().add(1));
       case "MGH09" ->
-          b[0].multiply(b[1].multiply(x).add(x * x))
-              .divide(b[2].multiply(x).add(x * x).add(b[3]));
+          b[0].multiply(b[1].multiply(x).add(x * x)).divide(b[2].multiply(x).add(x * x).add(b[3]));
       case "MGH10" -> b[0].multiply(b[1].divide(b[2].add(x)).exp());
       case "Thurber" ->
-          b[0].add(b[1].multiply(x)).add(b[2].multiply(x * x)).add(b[3].multiply(x * x * x))
+          b[0].add(b[1].multiply(x))
+              .add(b[2].multiply(x * x))
+              .add(b[3].multiply(x * x * x))
               .divide(
                   b[4].multiply(x).add(1).add(b[5].multiply(x * x)).add(b[6].multiply(x * x * x)));
       case "Eckerle4" -> {

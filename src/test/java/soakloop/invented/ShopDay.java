@@ -38,7 +38,12 @@ public final class ShopDay {
 
   /** What is true of the hardware; factors on what the shop writes down, but for the flow. */
   private record Hardware(
-      double core, double flow, double efficiency, double front, double mass, double metal,
+      double core,
+      double flow,
+      double efficiency,
+      double front,
+      double mass,
+      double metal,
       double lag) {}
 
   /** By how much the sensors read high, K. */
@@ -214,29 +219,21 @@ public final class ShopDay {
           line(
               "  - pull: {from: %.0f rpm, to: %.0f rpm, in: %.0f s, counted-to: %.0f rpm}\n"
                   + "  - wait: {for: %.0f s, engine: idle, pump: on}\n",
-              SWEEP_FROM,
-              SWEEP_TO,
-              plan.sweep().lasts(),
-              COUNTED_TO,
-              wait));
+              SWEEP_FROM, SWEEP_TO, plan.sweep().lasts(), COUNTED_TO, wait));
     }
     double psi = plan.sweep().boost() / PSI;
     return line("title: Invented day %d\nunits: us\n", seed)
         + line(
             "day: {temperature: %.0f degC, pressure: %.1f kPa, humidity: 50 %% +/- 30 points,"
                 + " warming: 2.5 K +/- 3 K}\n",
-            day.temperature(),
-            day.pressure() / 1000)
+            day.temperature(), day.pressure() / 1000)
         + "engine: {displacement: 4.1 L, idle-speed: 850 rpm}\n"
         + "blower: {displacement: 1.7 L/rev, drive-ratio: 2.35, adiabatic-efficiency: 62 % +/- 4"
         + " points, inlet-pick-up: 6 K +/- 2 K}\n"
         + line(
             "boost: [[2600 rpm, %.1f psi], [3500 rpm, %.1f psi], [4500 rpm, %.1f psi], [6700 rpm,"
                 + " %.1f psi]]\n",
-            0.89 * psi,
-            0.933 * psi,
-            0.968 * psi,
-            psi)
+            0.89 * psi, 0.933 * psi, 0.968 * psi, psi)
         + "core:\n"
         + "  size: {length: 360 mm, width: 170 mm, thickness: 55 mm}\n"
         + "  mass: 3.4 kg +/- 8 %\n"
@@ -261,8 +258,7 @@ public final class ShopDay {
         + line(
             "start: {charge: %.1f degC +/- 1 K, loop-coolant: %.1f degC +/- 1 K, engine-coolant: 88"
                 + " degC +/- 4 K}\n",
-            first.sensor(),
-            first.coreIn())
+            first.sensor(), first.coreIn())
         + "session:\n"
         + steps
         + "log: {file: "

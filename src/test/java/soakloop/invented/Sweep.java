@@ -44,13 +44,6 @@ record Sweep(
     double warm = 1 - StrictMath.exp(-time / 500);
     double cell = day.temperature() + warming * warm;
     return new Duty.Moment(
-        speed,
-        0,
-        pressure,
-        88 + 3 * warm,
-        44 + 10 * warm,
-        cell + 5 + warm,
-        cell,
-        fanVelocity);
+        speed, 0, pressure, 88 + 3 * warm, 44 + 10 * warm, cell + 5 + warm, cell, fanVelocity);
   }
 }

@@ -178,8 +178,7 @@ final class TruthLoop {
 
     double warmed = reservoir.out() + pumpHeat / (flow * perVolume);
     outside += supply.step(dt, flow, warmed, now.underHood());
-    double taken =
-        core.step(dt, drawn.flow(), airCp, blower.out(), flow, supply.out(), thinness);
+    double taken = core.step(dt, drawn.flow(), airCp, blower.out(), flow, supply.out(), thinness);
     outside += back.step(dt, flow, core.coolantOut(), now.underHood());
     double draught =
         now.coolerVelocity()
@@ -234,8 +233,7 @@ final class TruthLoop {
             blower.discharge(),
             flow,
             plenum.lid(),
-            new InCore(
-                taken, blower.out(), core.airOut(), supply.out(), core.coolantOut())));
+            new InCore(taken, blower.out(), core.airOut(), supply.out(), core.coolantOut())));
   }
 
   private double stored() {
