@@ -256,7 +256,8 @@ final class Adviser {
       noise[i] = Math.max(probe.noise() * size, 1e-12);
       wrong[i] = probe.bias() * size;
     }
-    CorrelatedError error = error(probe, noise);
+    CorrelatedError error =
+        error(probe, noise).repeated(fitted.model().cases().get(inCase).pulls());
     CorrelatedError.Whitening whitening = error.whitening(times, noise);
     RealMatrix white = fitted.covariance().createMatrix(count, keys());
     for (int k = 0; k < keys(); k++) {

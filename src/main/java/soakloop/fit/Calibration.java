@@ -3,10 +3,12 @@ package soakloop.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.RealMatrix;
+import soakloop.log.Signal;
 import soakloop.scenario.ScenarioException;
 import soakloop.simulate.SimulationException;
 import soakloop.study.Outcome;
@@ -25,6 +27,9 @@ public final class Calibration {
 
   /** Keys this much correlated cannot be told apart [-]. */
   private static final double TIED = 0.9;
+
+  /** Root mean square of the charge sensor from which on a fit says nothing at all, K. */
+  private static final double HOPELESS = 8;
 
   private final FitPlan plan;
 
@@ -56,10 +61,11 @@ public final class Calibration {
               + " 'conductance: 700 W/K +/- 20 %', or see whether the log fits the session at all");
     }
     FitModel model = new FitModel(plan.cases(), keys, plan.threads());
+    Fitted fitted = Fitter.fit(model, new double[keys.size()], true);
+    requireLikeness(fitted);
     List<HeldOut> heldOut = HeldOut.of(model, plan.draws());
     double widening = HeldOut.widening(heldOut);
-    Fitted fitted = Fitter.fit(model, new double[keys.size()], true).believedLess(widening);
-    return read(fitted, untold, heldOut, widening);
+    return read(fitted.believedLess(widening), untold, heldOut, widening);
   }
 
   private List<FitKey> chosen(List<FitKey> all) throws FitException {
@@ -162,6 +168,23 @@ public final class Calibration {
             .toList(),
         effort,
         Cautions.of(news, signals, effort));
+  }
+
+  /** Turns down a log that nothing makes the scenario look like. */
+  private void requireLikeness(Fitted fitted) throws FitException {
+    for (FitResult.SignalFit signal : signals(fitted)) {
+      if (signal.signal() == Signal.CHARGE_TEMPERATURE && signal.after() > HOPELESS) {
+        throw new FitException(
+            String.format(
+                Locale.ROOT,
+                "%s: no values of the keys within their spreads make the model show what the log"
+                    + " does; the charge sensor stays typically %.0f K off. See whether the log's"
+                    + " pulls are the session's (`log` shows them), whether log.starts-at fits, and"
+                    + " whether the column's unit is what its name says.",
+                signal.label(),
+                signal.after()));
+      }
+    }
   }
 
   private static RealMatrix correlation(Fitted fitted, List<Integer> order) {

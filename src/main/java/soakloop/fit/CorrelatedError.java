@@ -1,5 +1,6 @@
 package soakloop.fit;
 
+import soakloop.log.Signal;
 import soakloop.quantity.Require;
 
 /**
@@ -15,15 +16,50 @@ import soakloop.quantity.Require;
  */
 record CorrelatedError(double deviation, double time) {
   /**
-   * No lumped model of a car is taken to be better than this, K, or to err for less long, s: logs
-   * of one day show less of its error than the next one will. Our own judgement, not published; the
-   * coverage of the intervals in the validation page rests on it.
+   * No lumped model of a car is taken to be better than this: logs of one day show less of its
+   * error than the next one will. Coolant comes out worse than the charge air, because a mixed
+   * reservoir passes a slug of heat on in another shape than a real one, by up to 1 K for some
+   * seconds. Our own judgement, not published, made on invented days other than those that the
+   * coverage in {@code validation/fit} is counted on.
    */
-  static final CorrelatedError LEAST = new CorrelatedError(0.4, 10);
+  private static final double LEAST_OF_CHARGE = 0.2;
+
+  private static final double LEAST_OF_OTHERS = 0.6;
+
+  /**
+   * Least and most time that a model's error lasts, s: some seconds, and about the time that the
+   * loop goes around. Were it allowed to last longer, a small steady offset would stand for all of
+   * it, and what the model gets wrong in shape would pass for news of the car.
+   */
+  private static final double SHORTEST = 10;
+
+  private static final double LONGEST = 25;
 
   CorrelatedError {
     Require.positive("deviation of the model error", deviation);
     Require.positive("time of the model error", time);
+  }
+
+  /**
+   * Returns the nearest error that a lumped model may be taken to have.
+   *
+   * @param signal of which
+   */
+  CorrelatedError within(Signal signal) {
+    double least = signal == Signal.CHARGE_TEMPERATURE ? LEAST_OF_CHARGE : LEAST_OF_OTHERS;
+    return new CorrelatedError(
+        Math.max(least, deviation), Math.max(SHORTEST, Math.min(LONGEST, time)));
+  }
+
+  /**
+   * Returns the error to weigh readings of pulls with that are all alike. A model that gets a pull
+   * wrong gets the next one wrong in the same way; ten pulls then tell no more of its error than
+   * one does, so its variance counts as often.
+   *
+   * @param times how many pulls
+   */
+  CorrelatedError repeated(int times) {
+    return new CorrelatedError(deviation * Math.sqrt(Math.max(1, times)), time);
   }
 
   /**

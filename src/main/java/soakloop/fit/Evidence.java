@@ -110,7 +110,7 @@ final class Evidence {
     double[] least = {Double.POSITIVE_INFINITY};
     MultivariateFunction unlikeliness =
         point -> {
-          tried.put(signal, terms(signal, error(point)));
+          tried.put(signal, terms(signal, error(signal, point)));
           double value = unlikeliness(tried.values());
           if (value < least[0]) {
             least[0] = value;
@@ -128,15 +128,14 @@ final class Evidence {
               new NelderMeadSimplex(2, 0.5));
     } catch (MathIllegalStateException e) {
       // Out of patience: the best met is what it comes to.
-      return error(best);
+      return error(signal, best);
     }
-    return error(best);
+    return error(signal, best);
   }
 
-  private static CorrelatedError error(double[] point) {
-    double deviation = Math.max(CorrelatedError.LEAST.deviation(), Math.exp(Math.min(4, point[0])));
-    double time = Math.max(CorrelatedError.LEAST.time(), Math.exp(Math.min(8, point[1])));
-    return new CorrelatedError(deviation, time);
+  private static CorrelatedError error(Signal signal, double[] point) {
+    return new CorrelatedError(Math.exp(Math.min(4, point[0])), Math.exp(Math.min(8, point[1])))
+        .within(signal);
   }
 
   private Terms terms(Signal signal, CorrelatedError error) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import soakloop.log.Signal;
 import soakloop.reading.Channel;
+import soakloop.reading.LogReading;
 import soakloop.reading.Updates;
 import soakloop.scenario.Scenario;
 import soakloop.session.Drive;
@@ -96,9 +97,9 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
                 () ->
                     new FitException(
                         log
-                            + "has no charge temperature within the session; name its column under"
-                            + " log.columns, and see that log.starts-at puts it where the session"
-                            + " is"));
+                            + "has no charge temperature that moves within the session; name its"
+                            + " column under log.columns, see that log.starts-at puts it where the"
+                            + " session is and that the sensor was connected"));
     if (charge.size() < FEWEST) {
       throw new FitException(
           log
@@ -118,6 +119,10 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
             .anyMatch(p -> p.kind() == Phase.Kind.PULL || p.kind() == Phase.Kind.REPLAY);
     if (!pulled) {
       throw new FitException(label + ": the session has no pull, so nothing heats the loop");
+    }
+    LogReading reading = scenario.logged().orElseThrow().reading();
+    if (reading.channels().containsKey(Signal.ENGINE_SPEED) && reading.pulls().isEmpty()) {
+      throw new FitException(log + "shows no pull; `log` says what it holds");
     }
   }
 
@@ -179,6 +184,18 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
     private static double[] floored(double[] noise) {
       return java.util.Arrays.stream(noise).map(s -> Math.max(s, 0.02)).toArray();
     }
+  }
+
+  /** Returns how many pulls begin before the last point. */
+  int pulls() {
+    double last = data.stream().mapToDouble(d -> d.time(d.size() - 1)).max().orElse(0);
+    int count = 0;
+    double time = 0;
+    for (Phase phase : scenario.session().phases()) {
+      count += phase.kind() == Phase.Kind.PULL && time < last ? 1 : 0;
+      time += phase.kind() == Phase.Kind.SETTLE ? 0 : phase.duration();
+    }
+    return count;
   }
 
   /** Returns the same with only what was logged before a time, s. */

@@ -31,7 +31,9 @@ final class FitProblem implements LeastSquares.Residuals {
         if (error == null) {
           throw new IllegalArgumentException("no error of " + data.signal());
         }
-        blocks.add(new Block(data.signal(), from, data.size(), data.whitening(error)));
+        blocks.add(
+            new Block(
+                data.signal(), from, data.size(), data.whitening(error.repeated(one.pulls()))));
         from += data.size();
       }
     }

@@ -22,7 +22,7 @@ import soakloop.log.Signal;
  */
 final class Fitter {
   /** Searches beside the first. */
-  private static final int STARTS = 3;
+  private static final int STARTS = 2;
 
   /** How far from what was believed before searches begin, in standard deviations. */
   private static final double REACH = 1.5;
@@ -30,8 +30,8 @@ final class Fitter {
   /** Times that errors and places are found anew. */
   private static final int ROUNDS = 3;
 
-  private static final LeastSquares.Patience COARSE = new LeastSquares.Patience(1e-3, 1e-3, 12);
-  private static final LeastSquares.Patience FINE = new LeastSquares.Patience(1e-5, 1e-5, 25);
+  private static final LeastSquares.Patience COARSE = new LeastSquares.Patience(1e-3, 1e-3, 8);
+  private static final LeastSquares.Patience FINE = new LeastSquares.Patience(1e-4, 1e-3, 12);
 
   /** Difference of -2 ln likelihood within which another place is nearly as likely. */
   private static final double NEARLY = 4;

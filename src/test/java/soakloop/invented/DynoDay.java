@@ -19,8 +19,6 @@ record DynoDay(Day day, int pulls, double boost, double fanVelocity) implements 
   static final double FROM = 2600;
   static final double TO = 6700;
   static final double COUNTED_TO = 6500;
-  private static final double IDLE = 850;
-  private static final double RUN_UP = 3;
 
   /** Start of a pull [s]. */
   static double pullStart(int pull) {
@@ -44,31 +42,7 @@ record DynoDay(Day day, int pulls, double boost, double fanVelocity) implements 
     double since = sinceFirst - pull * (PULL + WAIT);
     double toNext = PULL + WAIT - since;
     boolean another = pull + 1 < pulls;
-    double speed = IDLE;
-    double pressure = 38e3;
-    if (pull >= 0 && since < PULL) {
-      speed = FROM + (TO - FROM) * since / PULL;
-      double low = (TO - speed) / (TO - FROM);
-      pressure = day.pressure() + boost * (1 - 0.11 * low * low);
-    } else {
-      if (pull >= 0) {
-        speed += (TO - IDLE) * StrictMath.exp(-(since - PULL) / 1.1);
-      }
-      if (another && toNext < RUN_UP) {
-        speed += (FROM - IDLE) * Duty.smooth(RUN_UP - toNext, 0, RUN_UP);
-        pressure = 62e3;
-      }
-    }
-    double warming = 1 - StrictMath.exp(-time / 500);
-    double cell = day.temperature() + 4.0 * warming;
-    return new Moment(
-        speed,
-        0,
-        pressure,
-        88 + 3 * warming,
-        44 + 10 * warming,
-        cell + 5 + warming,
-        cell,
-        fanVelocity);
+    return new Sweep(FROM, TO, PULL, boost, 4.0, fanVelocity)
+        .at(day, time, pull >= 0 ? since : Double.NaN, another ? toNext : Double.NaN);
   }
 }

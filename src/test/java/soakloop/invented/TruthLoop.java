@@ -31,6 +31,7 @@ final class TruthLoop {
    * @param discharge air leaving the blower's rotors
    * @param coolantFlow [m3/s]
    * @param lid metal around the charge sensor
+   * @param core what happens in the core
    */
   record Truth(
       double time,
@@ -44,7 +45,38 @@ final class TruthLoop {
       double airFlow,
       double discharge,
       double coolantFlow,
-      double lid) {}
+      double lid,
+      InCore core) {
+
+    /** The same with sensors that read high by so much, K. */
+    Truth reading(double chargeHigh, double inHigh, double outHigh) {
+      return new Truth(
+          time,
+          moment,
+          boost,
+          sensor + chargeHigh,
+          charge,
+          coreIn + inHigh,
+          coreOut + outHigh,
+          inlet,
+          airFlow,
+          discharge,
+          coolantFlow,
+          lid,
+          core);
+    }
+  }
+
+  /**
+   * What is true in the core, no sensor between.
+   *
+   * @param heat from air to metal [W]
+   * @param airIn [degC]
+   * @param airOut [degC]
+   * @param coolantIn [degC]
+   * @param coolantOut [degC]
+   */
+  record InCore(double heat, double airIn, double airOut, double coolantIn, double coolantOut) {}
 
   private static final double THROTTLE_LAG = 0.25;
   private static final double WATER_SENSOR_LAG = 2.0;
@@ -146,7 +178,7 @@ final class TruthLoop {
 
     double warmed = reservoir.out() + pumpHeat / (flow * perVolume);
     outside += supply.step(dt, flow, warmed, now.underHood());
-    core.step(dt, drawn.flow(), airCp, blower.out(), flow, supply.out(), thinness);
+    double taken = core.step(dt, drawn.flow(), airCp, blower.out(), flow, supply.out(), thinness);
     outside += back.step(dt, flow, core.coolantOut(), now.underHood());
     double draught =
         now.coolerVelocity()
@@ -165,7 +197,7 @@ final class TruthLoop {
     double fromAir = drawn.capacityRate() * (blower.discharge() - plenum.out());
     ledger.add(dt, fromAir, outside, pumpHeat, fromFront);
     if (keep) {
-      keep(time, now, drawn.flow());
+      keep(time, now, drawn.flow(), taken);
     }
   }
 
@@ -186,7 +218,7 @@ final class TruthLoop {
     return drawn;
   }
 
-  private void keep(double time, Duty.Moment now, double airFlow) {
+  private void keep(double time, Duty.Moment now, double airFlow, double taken) {
     truths.add(
         new Truth(
             time,
@@ -200,7 +232,8 @@ final class TruthLoop {
             airFlow,
             blower.discharge(),
             flow,
-            plenum.lid()));
+            plenum.lid(),
+            new InCore(taken, blower.out(), core.airOut(), supply.out(), core.coolantOut())));
   }
 
   private double stored() {

@@ -29,6 +29,7 @@ final class Suites {
               new WaterAndIceChecks(),
               new IceInTankChecks(),
               new IceTankChecks(),
+              new StrdChecks(),
               new TradeChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
