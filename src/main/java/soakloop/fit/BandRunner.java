@@ -44,8 +44,15 @@ final class BandRunner {
   private final CorrelatedError coolant;
   private final boolean ownError;
 
-  /** What is kept of one car: courses by channel, numbers and courses by pull. */
-  private record Kept(double[][] courses, double[][] numbers, double[][] pulls) {}
+  /**
+   * What is kept of one car.
+   *
+   * @param courses by channel, K at {@code times}
+   * @param numbers by pull
+   * @param pulls sensor by pull, K at even steps
+   */
+  private record Kept(
+      List<double[]> courses, List<Map<PullNumber, Double>> numbers, List<double[]> pulls) {}
 
   BandRunner(Outcome outcome, Cars cars, int threads) {
     this.outcome = outcome;
@@ -108,20 +115,25 @@ final class BandRunner {
     for (int c = 0; c < RunBands.CHANNELS.size(); c++) {
       int channel = c;
       courses.put(
-          RunBands.CHANNELS.get(c), bands(all.stream().map(k -> k.courses()[channel]).toList()));
+          RunBands.CHANNELS.get(c),
+          bands(all.stream().map(k -> k.courses().get(channel)).toList()));
     }
     List<RunBands.OfPull> pulls = new ArrayList<>();
     for (int p = 0; p < outcome.pulls().size(); p++) {
       int pull = p;
-      List<Band> numbers = bands(all.stream().map(k -> k.numbers()[pull]).toList());
       Map<PullNumber, Band> told = new EnumMap<>(PullNumber.class);
       for (PullNumber number : PullNumber.values()) {
-        Band band = numbers.get(number.ordinal());
+        Band band =
+            Band.of(
+                all.stream()
+                    .mapToDouble(k -> k.numbers().get(pull).getOrDefault(number, Double.NaN))
+                    .toArray());
         if (Double.isFinite(band.middle())) {
           told.put(number, band);
         }
       }
-      pulls.add(new RunBands.OfPull(told, bands(all.stream().map(k -> k.pulls()[pull]).toList())));
+      pulls.add(
+          new RunBands.OfPull(told, bands(all.stream().map(k -> k.pulls().get(pull)).toList())));
     }
     return new RunBands(
         all.size(),
@@ -155,13 +167,13 @@ final class BandRunner {
           new Kept(
               courses(trace, draw),
               numbers(trace, draw),
-              trace.pulls().stream().map(p -> sensor(trace, p, draw)).toArray(double[][]::new)));
+              trace.pulls().stream().map(p -> sensor(trace, p, draw)).toList()));
     } catch (ScenarioException | SimulationException e) {
       return Optional.empty();
     }
   }
 
-  private double[][] courses(Trace trace, int draw) {
+  private List<double[]> courses(Trace trace, int draw) {
     double first = cars.error(draw, 0);
     double[] wrong = {
       cars.bias(draw) + charge.deviation() * first,
@@ -169,12 +181,14 @@ final class BandRunner {
       coolant.deviation() * first
     };
     double end = trace.time(trace.size() - 1);
-    double[][] courses = new double[wrong.length][times.length];
+    List<double[]> courses = new ArrayList<>();
     for (int c = 0; c < wrong.length; c++) {
+      double[] course = new double[times.length];
       for (int i = 0; i < times.length; i++) {
-        courses[c][i] =
+        course[i] =
             times[i] > end ? Double.NaN : trace.at(RunBands.CHANNELS.get(c), times[i]) + wrong[c];
       }
+      courses.add(course);
     }
     return courses;
   }
@@ -186,22 +200,21 @@ final class BandRunner {
     return course;
   }
 
-  private double[][] numbers(Trace trace, int draw) {
+  private List<Map<PullNumber, Double>> numbers(Trace trace, int draw) {
     OptionalDouble limit = outcome.scenario().limits().chargeTemperature();
-    List<PullResult> pulls = PullResults.of(trace, limit, Optional.empty());
-    double[][] numbers = new double[pulls.size()][];
-    for (int p = 0; p < numbers.length; p++) {
-      PullResult pull = pulls.get(p);
+    List<Map<PullNumber, Double>> numbers = new ArrayList<>();
+    for (PullResult pull : PullResults.of(trace, limit, Optional.empty())) {
       double kept = Math.exp(-Math.max(0, pull.countedAt() - pull.startTime()) / charge.time());
       double start = charge.deviation() * cars.error(draw, 0);
       double end =
           kept * start + Math.sqrt(1 - kept * kept) * charge.deviation() * cars.error(draw, 1);
-      numbers[p] =
-          Arrays.stream(PullNumber.values())
-              .mapToDouble(n -> n.of(pull) + wrong(n, start, end, draw))
-              .toArray();
+      Map<PullNumber, Double> told = new EnumMap<>(PullNumber.class);
+      for (PullNumber number : PullNumber.values()) {
+        told.put(number, number.of(pull) + wrong(number, start, end, draw));
+      }
+      numbers.add(told);
     }
-    overLimit(numbers, trace, draw);
+    overLimit(numbers, trace, limit, draw);
     return numbers;
   }
 
@@ -217,17 +230,20 @@ final class BandRunner {
   }
 
   /** Times over the limit, as if what reads wrong lowered the limit throughout. */
-  private void overLimit(double[][] numbers, Trace trace, int draw) {
-    OptionalDouble limit = outcome.scenario().limits().chargeTemperature();
+  private void overLimit(
+      List<Map<PullNumber, Double>> numbers, Trace trace, OptionalDouble limit, int draw) {
     double wrong = charge.deviation() * cars.error(draw, 1);
     List<PullResult> ofCharge = shifted(trace, limit, wrong);
     List<PullResult> ofSensor = shifted(trace, limit, wrong + cars.bias(draw));
-    for (int p = 0; p < numbers.length; p++) {
-      boolean limited = limit.isPresent();
-      numbers[p][PullNumber.CHARGE_OVER_LIMIT.ordinal()] =
-          limited ? ofCharge.get(p).charge().overLimit() : Double.NaN;
-      numbers[p][PullNumber.SENSOR_OVER_LIMIT.ordinal()] =
-          limited ? ofSensor.get(p).sensor().overLimit() : Double.NaN;
+    boolean limited = limit.isPresent();
+    for (int p = 0; p < numbers.size(); p++) {
+      Map<PullNumber, Double> told = numbers.get(p);
+      told.put(
+          PullNumber.CHARGE_OVER_LIMIT,
+          limited ? ofCharge.get(p).charge().overLimit() : Double.NaN);
+      told.put(
+          PullNumber.SENSOR_OVER_LIMIT,
+          limited ? ofSensor.get(p).sensor().overLimit() : Double.NaN);
     }
   }
 

@@ -51,6 +51,15 @@ public record RunBands(
       numbers = Map.copyOf(numbers);
       sensor = List.copyOf(sensor);
     }
+
+    /**
+     * Returns the band of a number; empty if it is not known in any draw.
+     *
+     * @param number which
+     */
+    public Optional<Band> number(PullNumber number) {
+      return Optional.ofNullable(numbers.get(number));
+    }
   }
 
   /** Copies. */
@@ -58,6 +67,15 @@ public record RunBands(
     times = List.copyOf(times);
     courses = Map.copyOf(courses);
     pulls = List.copyOf(pulls);
+  }
+
+  /**
+   * Returns the bands of a channel at all times.
+   *
+   * @param channel one of {@link #CHANNELS}
+   */
+  public List<Band> course(Channel channel) {
+    return courses.getOrDefault(channel, List.of());
   }
 
   /**

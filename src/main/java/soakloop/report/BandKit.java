@@ -13,7 +13,7 @@ final class BandKit {
 
   /** Lays the band of a channel over the session's time. */
   static void lay(PanelBuilder panel, ChartKit kit, RunBands bands, Channel channel, Color color) {
-    List<Band> course = bands.courses().getOrDefault(channel, List.of());
+    List<Band> course = bands.course(channel);
     lay(
         panel,
         line(kit, bands, course, channel, Band::high),

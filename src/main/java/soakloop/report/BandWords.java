@@ -24,13 +24,16 @@ record BandWords(BandedRun run, Display display) {
   private Optional<String> sentence(RunBands bands) {
     int last = run.outcome().pulls().size() - 1;
     if (last < 0) {
-      Band end = bands.courses().get(Channel.SENSOR).get(bands.times().size() - 1);
+      Band end = bands.course(Channel.SENSOR).get(bands.times().size() - 1);
       return Double.isFinite(end.middle())
           ? Optional.of("Nine in ten cars like this have the sensor at " + range(end) + " then.")
           : Optional.empty();
     }
     PullResult pull = run.outcome().pulls().get(last);
-    return Optional.ofNullable(bands.pulls().get(last).numbers().get(PullNumber.SENSOR_END))
+    return bands
+        .pulls()
+        .get(last)
+        .number(PullNumber.SENSOR_END)
         .map(end -> "Nine in ten cars like this end " + pull.name() + " at " + range(end) + ".");
   }
 

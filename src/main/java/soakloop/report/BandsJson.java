@@ -38,10 +38,8 @@ final class BandsJson {
       JsonObject pull = new JsonObject();
       pull.addProperty("name", outcome.pulls().get(i).name());
       for (PullNumber number : PullNumber.values()) {
-        Band band = bands.pulls().get(i).numbers().get(number);
-        if (band != null) {
-          add(pull, number.key(), band(band, number.isTemperature() ? ZERO_CELSIUS : 0));
-        }
+        double zero = number.isTemperature() ? ZERO_CELSIUS : 0;
+        bands.pulls().get(i).number(number).ifPresent(b -> add(pull, number.key(), band(b, zero)));
       }
       pulls.add(pull);
     }
@@ -78,7 +76,7 @@ final class BandsJson {
     bands.times().forEach(times::add);
     o.add("time", times);
     for (Channel channel : RunBands.CHANNELS) {
-      List<Band> course = bands.courses().getOrDefault(channel, List.of());
+      List<Band> course = bands.course(channel);
       JsonObject of = new JsonObject();
       of.add("low", array(course.stream().mapToDouble(Band::low).toArray()));
       of.add("high", array(course.stream().mapToDouble(Band::high).toArray()));

@@ -83,7 +83,7 @@ record Tables(Outcome outcome, Optional<RunBands> bands, Display display) {
   /** Returns half the width of a band, after a sign; nothing if it is not known. */
   private String around(int pull, PullNumber number) {
     return bands
-        .flatMap(b -> Optional.ofNullable(b.pulls().get(pull).numbers().get(number)))
+        .flatMap(b -> b.pulls().get(pull).number(number))
         .map(b -> " \u00b1\u00a0" + difference(b.half()))
         .orElse("");
   }

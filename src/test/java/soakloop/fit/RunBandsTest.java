@@ -55,11 +55,11 @@ class RunBandsTest {
   @Test
   void aSpreadOfTheStartIsThatOfTheCoolant() throws Exception {
     RunBands bands = bands(CAR.replace("24 degC", "24 degC +/- 4 K"), 512, 2);
-    Band start = bands.pulls().get(0).numbers().get(PullNumber.CORE_INLET_START);
+    Band start = bands.pulls().get(0).number(PullNumber.CORE_INLET_START).orElseThrow();
     double own = 0.8 * 1.6448536;
     assertEquals(Math.hypot(4, own), start.half(), 0.15);
     assertEquals(297.15, start.middle(), 0.2);
-    assertEquals(start.low(), bands.courses().get(Channel.CORE_COOLANT_IN).get(0).low(), 0.01);
+    assertEquals(start.low(), bands.course(Channel.CORE_COOLANT_IN).get(0).low(), 0.01);
   }
 
   /** What reads wrong throughout is in every level, and does not change how far a reading rises. */
@@ -67,14 +67,16 @@ class RunBandsTest {
   void theSensorsBiasIsInItsLevelAndNotInItsRise() throws Exception {
     RunBands.OfPull little = bands(CAR + bias("0.1 K"), 256, 2).pulls().get(0);
     RunBands.OfPull much = bands(CAR + bias("40 K"), 256, 2).pulls().get(0);
-    double level = much.numbers().get(PullNumber.SENSOR_END).half();
-    double own = little.numbers().get(PullNumber.SENSOR_END).half();
+    double level = much.number(PullNumber.SENSOR_END).orElseThrow().half();
+    double own = little.number(PullNumber.SENSOR_END).orElseThrow().half();
     // 256 draws give a half width to some 7 %.
     assertEquals(Math.hypot(40, own), level, 3.5);
     assertEquals(
-        little.numbers().get(PullNumber.SENSOR_RISE), much.numbers().get(PullNumber.SENSOR_RISE));
+        little.number(PullNumber.SENSOR_RISE).orElseThrow(),
+        much.number(PullNumber.SENSOR_RISE).orElseThrow());
     assertEquals(
-        little.numbers().get(PullNumber.CHARGE_END), much.numbers().get(PullNumber.CHARGE_END));
+        little.number(PullNumber.CHARGE_END).orElseThrow(),
+        much.number(PullNumber.CHARGE_END).orElseThrow());
   }
 
   private static String bias(String spread) {
@@ -103,7 +105,12 @@ class RunBandsTest {
   }
 
   private static double airMass(String text) throws Exception {
-    return bands(text, 256, 2).pulls().get(0).numbers().get(PullNumber.AIR_MASS_FLOW_PEAK).half();
+    return bands(text, 256, 2)
+        .pulls()
+        .get(0)
+        .number(PullNumber.AIR_MASS_FLOW_PEAK)
+        .orElseThrow()
+        .half();
   }
 
   private static String fitted(String correlation, String day) {
