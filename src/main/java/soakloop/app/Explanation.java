@@ -7,6 +7,7 @@ import soakloop.log.Log;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
 import soakloop.quantity.UnitSystem;
+import soakloop.rig.Branches;
 import soakloop.rig.Conductance;
 import soakloop.rig.Exchanger;
 import soakloop.rig.GeometricConductance;
@@ -17,11 +18,14 @@ import soakloop.rig.PowerLawConductance;
 import soakloop.scenario.Assumed;
 import soakloop.scenario.Scenario;
 import soakloop.session.Phase;
-import soakloop.simulate.LoopFlow;
+import soakloop.simulate.LoopPoint;
 
 /** Says in plain text what a scenario means. */
 final class Explanation {
   private static final int COLUMNS = 80;
+
+  /** Coolant of a loop at work, K. */
+  private static final double WARM = 313.15;
 
   private final Scenario scenario;
   private final UnitSystem units;
@@ -51,15 +55,46 @@ final class Explanation {
     Loop loop = scenario.rig().loop();
     wrapped(
         "Loop",
-        loop.elements().stream().map(LoopElement::name).collect(Collectors.joining(" -> ")));
+        loop.elements().stream().map(Explanation::shown).collect(Collectors.joining(" -> ")));
     item("Coolant in the loop", units.show(loop.coolantVolume(), Dimension.VOLUME, 1));
-    item("Flow with the pump on", units.show(LoopFlow.operating(loop), Dimension.VOLUME_FLOW, 1));
+    flow(loop);
     exchanger("Core", loop.core().exchanger());
-    for (LoopElement element : loop.elements()) {
+    for (LoopElement element : loop.pieces()) {
       if (element instanceof HeatExchanger x) {
         exchanger(x.name(), x.exchanger());
       }
     }
+  }
+
+  private static String shown(LoopElement element) {
+    return element instanceof Branches b
+        ? b.ways().stream()
+            .map(way -> way.stream().map(LoopElement::name).collect(Collectors.joining(" -> ")))
+            .collect(Collectors.joining(" beside ", "(", ")"))
+        : element.name();
+  }
+
+  /** Says the flow, and how a cold loop changes it where that is worked out. */
+  private void flow(Loop loop) {
+    LoopPoint warm = LoopPoint.of(loop, scenario.rig().coolant(), WARM);
+    String flow = units.show(warm.flow(), Dimension.VOLUME_FLOW, 1);
+    if (warm.point().isEmpty() || loop.plumbing().isPresent()) {
+      item("Flow with the pump on", flow);
+      return;
+    }
+    double day = scenario.day().temperature();
+    LoopPoint cold = LoopPoint.of(loop, scenario.rig().coolant(), day);
+    wrapped(
+        "Flow with the pump on",
+        flow
+            + " at "
+            + units.show(WARM, Dimension.TEMPERATURE, 0)
+            + ", "
+            + units.show(cold.flow(), Dimension.VOLUME_FLOW, 1)
+            + " at "
+            + units.show(cold.temperature(), Dimension.TEMPERATURE, 0)
+            + "; the loop takes "
+            + units.show(warm.loss(), Dimension.PRESSURE_DIFFERENCE, 1));
   }
 
   private void exchanger(String name, Exchanger exchanger) {
@@ -78,7 +113,7 @@ final class Explanation {
 
   private String fromGeometry(GeometricConductance conductance) {
     double air = conductance.usualAirFlow();
-    double coolant = LoopFlow.operating(scenario.rig().loop());
+    double coolant = LoopPoint.of(scenario.rig().loop(), scenario.rig().coolant(), WARM).flow();
     double value = conductance.overall(air, coolant, scenario.rig().coolant());
     return at(conductance(value), air) + " and the pump on";
   }

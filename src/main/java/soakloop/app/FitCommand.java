@@ -5,9 +5,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -20,6 +22,8 @@ import soakloop.fit.FitResult;
 import soakloop.fit.Quantity;
 import soakloop.quantity.UnitSystem;
 import soakloop.report.FitText;
+import soakloop.report.ResultFolder;
+import soakloop.scenario.LogFile;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
 import soakloop.scenario.ScenarioReader;
@@ -38,6 +42,7 @@ import soakloop.scenario.ScenarioReader;
     versionProvider = Version.class)
 final class FitCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
+  @Mixin private ResultsTarget target = new ResultsTarget();
 
   @Parameters(
       arity = "1..*",
@@ -68,7 +73,7 @@ final class FitCommand implements Callable<Integer> {
       paramLabel = "NUMBER",
       description =
           "Rank further sensors and tests by how far they narrow this: next-peak, next-end,"
-              + " next-coolant, core-duty or loop-flow; next-peak if left out.")
+              + " next-coolant, core-duty, core-share or loop-flow; next-peak if left out.")
   private String wanted = Quantity.NEXT_PEAK.key();
 
   @Option(
@@ -89,13 +94,22 @@ final class FitCommand implements Callable<Integer> {
       description = "Units to show, whatever the scenario says.")
   private Optional<UnitSystem> units = Optional.empty();
 
+  private final List<FittedScenarios.CaseFiles> from = new ArrayList<>();
+
   @Override
   public Integer call() throws Exception {
     check();
     FitPlan plan = new FitPlan(cases(), keys, own, wanted(), draws, threads);
+    ResultFolder folder = target.of(name());
+    folder.requireRoom(plan);
     FitResult result = Calibration.of(plan);
+    Map<String, String> fitted = FittedScenarios.of(result, from, folder.file(""));
+    List<Path> written = folder.write(result, fitted, Version.number());
     PrintWriter out = spec.commandLine().getOut();
-    out.print(FitText.of(result));
+    out.println(FitText.of(result) + "\nReport: " + written.get(0));
+    fitted
+        .keySet()
+        .forEach(f -> out.println("Fitted: " + folder.file(f) + " (run, vary, rank it)"));
     out.flush();
     return ExitCode.DONE.code();
   }
@@ -114,6 +128,12 @@ final class FitCommand implements Callable<Integer> {
     }
   }
 
+  private String name() {
+    List<String> stems =
+        files.stream().filter(FitCommand::isScenario).map(LogLabels::stem).limit(2).toList();
+    return String.join("-beside-", stems) + "-fit";
+  }
+
   private Quantity wanted() {
     return Quantity.named(wanted)
         .orElseThrow(
@@ -121,19 +141,24 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private List<FitCase> cases() throws Exception {
+    from.clear();
     List<FitCase> cases = new ArrayList<>();
     List<String> labels = LogLabels.of(files);
     Scenario last = read(files.get(0));
+    Path scenario = files.get(0);
     for (int i = 0; i < files.size(); i++) {
       if (isScenario(files.get(i))) {
         last = i == 0 ? last : read(files.get(i));
+        scenario = files.get(i);
         boolean logFollows = i + 1 < files.size() && !isScenario(files.get(i + 1));
         if (last.logged().isPresent() || !logFollows) {
           cases.add(FitCase.of(labels.get(i), last));
+          from.add(new FittedScenarios.CaseFiles(scenario, LogFile.of(scenario).orElseThrow()));
         }
       } else {
         Path log = files.get(i).toAbsolutePath();
         cases.add(FitCase.of(labels.get(i), last.with("log.file", log.toString())));
+        from.add(new FittedScenarios.CaseFiles(scenario, log));
       }
     }
     return cases;

@@ -12,8 +12,8 @@ final class ResultsTarget {
       names = {"-o", "--out"},
       paramLabel = "DIR",
       description =
-          "Folder for the results; out/<name of scenario or log> if left out, with -vary, -rank or"
-              + " -log after it for those.")
+          "Folder for the results; out/<name of scenario or log> if left out, with -vary, -rank,"
+              + " -fit or -log after it for those.")
   private Optional<Path> folder = Optional.empty();
 
   @Option(

@@ -8,14 +8,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import soakloop.fit.BandedRun;
+import soakloop.fit.RunBands;
 import soakloop.report.ResultException;
 import soakloop.report.ResultFolder;
 import soakloop.report.TextSummary;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
 import soakloop.simulate.SimulationException;
-import soakloop.study.Outcome;
 import soakloop.study.Run;
 
 /** {@code run}: simulate, compare, report. */
@@ -43,40 +45,66 @@ final class RunCommand implements Callable<Integer> {
       })
   private boolean watch;
 
+  @Option(
+      names = "--draws",
+      paramLabel = "N",
+      description =
+          "Equally likely cars that bands are read off, drawn over all spreads; 256 if left out, 0"
+              + " for no bands.")
+  private int draws = RunBands.USUAL_DRAWS;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "Runs at a time; as many as there are processors if left out.")
+  private int threads = Runtime.getRuntime().availableProcessors();
+
   @Override
   public Integer call() throws Exception {
+    check();
     if (!watch) {
       tell(once(false));
       return ExitCode.DONE.code();
     }
     PrintWriter out = spec.commandLine().getOut();
     try (Rerun rerun =
-        new Rerun(arguments.file(), () -> once(true).outcome(), out, spec.commandLine().getErr())) {
+        new Rerun(
+            arguments.file(), () -> once(true).run().outcome(), out, spec.commandLine().getErr())) {
       tell(once(true));
       rerun.untilInterrupted();
     }
     return ExitCode.DONE.code();
   }
 
+  private void check() {
+    if (threads < 1) {
+      throw new ParameterException(
+          spec.commandLine(), "--threads must be one or more, not " + threads);
+    }
+    if (draws != 0 && draws < RunBands.FEWEST_DRAWS) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--draws must be 0, or " + RunBands.FEWEST_DRAWS + " or more, not " + draws);
+    }
+  }
+
   /** A run and where its report went. */
-  private record Done(Outcome outcome, Path report) {}
+  private record Done(BandedRun run, Path report) {}
 
   private Done once(boolean refreshing)
       throws ScenarioException, SimulationException, ResultException {
     Scenario scenario = arguments.read();
-    Outcome outcome = Run.of(scenario);
+    BandedRun run = BandedRun.of(Run.of(scenario), draws, threads);
     ResultFolder folder = target.of(scenario, "");
     String version = Version.number();
     List<Path> written =
-        refreshing
-            ? folder.writeRefreshing(outcome, version, REFRESH)
-            : folder.write(outcome, version);
-    return new Done(outcome, written.get(0));
+        refreshing ? folder.writeRefreshing(run, version, REFRESH) : folder.write(run, version);
+    return new Done(run, written.get(0));
   }
 
   private void tell(Done done) {
     PrintWriter out = spec.commandLine().getOut();
-    out.print(TextSummary.of(done.outcome()));
+    out.print(TextSummary.of(done.run()));
     out.println();
     out.println("Report: " + done.report());
     out.flush();

@@ -90,9 +90,14 @@ final class Adviser {
     test(all, "one more pull like the last", s -> s);
     test(all, "one more pull after a wait three times as long", s -> s.wait(Adviser::longer));
     test(all, "one more pull after a wait with the pump off", s -> s.wait(Adviser::withoutPump));
-    if (fitted.model().cases().get(inCase).scenario().rig().boost().isPresent()) {
-      test(all, "one more pull at 70 % of the boost", s -> s.pull(this::atLessBoost));
-    }
+    // Of a boost that is left to the pulleys no share can be named before the pull is run.
+    Optional<Curve> boost = fitted.model().cases().get(inCase).scenario().rig().boost();
+    boost.ifPresent(
+        stated ->
+            test(
+                all,
+                "one more pull at 70 % of the boost",
+                s -> s.pull(pull -> atLessBoost(pull, stated))));
     all.sort(Comparator.comparingDouble(Advice::then));
     return List.copyOf(all);
   }
@@ -153,9 +158,8 @@ final class Adviser {
         wait.name(), wait.kind(), wait.duration(), wait.drive(), cooling, wait.countedAt());
   }
 
-  private Phase atLessBoost(Phase pull) {
-    Optional<Curve> stated = fitted.model().cases().get(inCase).scenario().rig().boost();
-    if (!(pull.drive() instanceof Drive.FullLoad full) || stated.isEmpty()) {
+  private static Phase atLessBoost(Phase pull, Curve stated) {
+    if (!(pull.drive() instanceof Drive.FullLoad full)) {
       return pull;
     }
     int points = 20;
@@ -163,7 +167,7 @@ final class Adviser {
     double[] boost = new double[points + 1];
     for (int i = 0; i <= points; i++) {
       times[i] = pull.duration() * i / points;
-      boost[i] = LESS * stated.get().at(full.engineSpeed().at(times[i]));
+      boost[i] = LESS * stated.at(full.engineSpeed().at(times[i]));
     }
     Drive.Replay less =
         new Drive.Replay(

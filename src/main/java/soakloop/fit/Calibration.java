@@ -28,10 +28,7 @@ public final class Calibration {
   /** Keys this much correlated cannot be told apart [-]. */
   private static final double TIED = 0.9;
 
-  /** Root mean square of the charge sensor from which on a fit is poor, K. */
-  private static final double POOR = 3;
-
-  /** The same from which on it says nothing at all, K. */
+  /** Root mean square of the charge sensor from which on it says nothing at all, K. */
   private static final double HOPELESS = 8;
 
   private final FitPlan plan;
@@ -170,7 +167,7 @@ public final class Calibration {
             .mapToObj(i -> Adviser.of(fitted, i, plan.wanted()))
             .toList(),
         effort,
-        cautions(news, signals, effort));
+        Cautions.of(news, signals, effort));
   }
 
   /** Turns down a log that nothing makes the scenario look like. */
@@ -242,30 +239,23 @@ public final class Calibration {
     int from = 0;
     for (FitCase one : model.cases()) {
       for (SignalData data : one.data()) {
-        double old = 0;
-        double now = 0;
+        List<FitResult.Beside> course = new ArrayList<>();
         for (int i = 0; i < data.size(); i++) {
-          old += square(before[from + i] - data.value(i));
-          now += square(fitted.foretold().getEntry(from + i) - data.value(i));
+          course.add(
+              new FitResult.Beside(
+                  data.time(i),
+                  data.value(i),
+                  before[from + i],
+                  fitted.foretold().getEntry(from + i)));
         }
         CorrelatedError error = fitted.errors().getOrDefault(data.signal(), Evidence.USUAL);
         signals.add(
             new FitResult.SignalFit(
-                one.label(),
-                data.signal(),
-                data.size(),
-                Math.sqrt(old / data.size()),
-                Math.sqrt(now / data.size()),
-                error.deviation(),
-                error.time()));
+                one.label(), data.signal(), course, error.deviation(), error.time()));
         from += data.size();
       }
     }
     return signals;
-  }
-
-  private static double square(double x) {
-    return x * x;
   }
 
   private List<FitResult.Quantities> quantities(Fitted fitted) {
@@ -278,38 +268,5 @@ public final class Calibration {
       all.add(new FitResult.Quantities(model.cases().get(i).label(), before.nextPull(i), known));
     }
     return all;
-  }
-
-  private static List<String> cautions(
-      List<KeyNews> news, List<FitResult.SignalFit> signals, FitResult.Effort effort) {
-    List<String> cautions = new ArrayList<>();
-    for (FitResult.SignalFit signal : signals) {
-      if (signal.signal() == Signal.CHARGE_TEMPERATURE && signal.after() > POOR) {
-        cautions.add(
-            String.format(
-                Locale.ROOT,
-                "The fit of %s is poor: the charge sensor is still typically %.1f K off. See whether"
-                    + " session, boost and start are what the log shows.",
-                signal.label(),
-                signal.after()));
-      }
-    }
-    for (KeyNews key : news) {
-      if (key.isSurprise()) {
-        cautions.add(
-            key.key().name()
-                + " moved much further than its spread allows for. Either it was stated wrongly, or"
-                + " it makes up for something that the model lacks; measure it.");
-      }
-    }
-    if (!effort.settled()) {
-      cautions.add("The search ran out of patience; give fewer keys or a better start.");
-    }
-    if (effort.rivals() > 0) {
-      cautions.add(
-          "Other values of the keys explain the log nearly as well; the intervals hold for the"
-              + " likeliest only.");
-    }
-    return cautions;
   }
 }

@@ -21,7 +21,7 @@ final class FitKeys {
    * By how much a temperature sensor may be off throughout, nine times in ten, K (common practice,
    * no source): two of one kind and their plugs agree within that.
    */
-  private static final Estimate BIAS = new Estimate(0, 2);
+  static final Estimate BIAS = new Estimate(0, 2);
 
   /** Slowest that a sensor is thought to be, s. */
   private static final double SLOWEST = 60;

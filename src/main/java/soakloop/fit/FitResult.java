@@ -2,6 +2,7 @@ package soakloop.fit;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.linear.RealMatrix;
 import soakloop.log.Signal;
 import soakloop.study.Outcome;
@@ -53,20 +54,58 @@ public record FitResult(
    *
    * @param label of the case
    * @param signal which
-   * @param points held against
-   * @param before root mean square with what was believed, K
-   * @param after with the likeliest keys, sensor's bias and lag taken out, K
+   * @param course point by point
    * @param error the model's own error: its standard deviation, K
    * @param errorTime how long it lasts, s
    */
   public record SignalFit(
-      String label,
-      Signal signal,
-      int points,
-      double before,
-      double after,
-      double error,
-      double errorTime) {}
+      String label, Signal signal, List<Beside> course, double error, double errorTime) {
+    /** Copies the list. */
+    public SignalFit {
+      course = List.copyOf(course);
+    }
+
+    /** Returns how many points it is held against. */
+    public int points() {
+      return course.size();
+    }
+
+    /** Returns the root mean square with what was believed, K. */
+    public double before() {
+      return rms(Beside::offBefore);
+    }
+
+    /** Returns the root mean square with the likeliest keys, sensor's bias and lag counted, K. */
+    public double after() {
+      return rms(Beside::offAfter);
+    }
+
+    private double rms(ToDoubleFunction<Beside> off) {
+      return Math.sqrt(
+          course.stream().mapToDouble(off).map(x -> x * x).average().orElse(Double.NaN));
+    }
+  }
+
+  /**
+   * A point of a log, readings close together drawn together, and what the model has the sensor
+   * show there.
+   *
+   * @param time of the session, s
+   * @param logged K
+   * @param before with what was believed, K
+   * @param after with the likeliest keys, K
+   */
+  public record Beside(double time, double logged, double before, double after) {
+    /** Returns modelled less logged with what was believed, K. */
+    public double offBefore() {
+      return before - logged;
+    }
+
+    /** Returns modelled less logged with the likeliest keys, K. */
+    public double offAfter() {
+      return after - logged;
+    }
+  }
 
   /**
    * Two keys of which the logs know only what they do together.
@@ -100,5 +139,31 @@ public record FitResult(
     pairs = List.copyOf(pairs);
     advice = advice.stream().map(List::copyOf).toList();
     cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * Returns how two keys hang together: near 1, if one is really higher, so is the other; near -1,
+   * the other is lower.
+   *
+   * @param i index of a key
+   * @param j of another
+   */
+  public double together(int i, int j) {
+    return correlation.getEntry(i, j);
+  }
+
+  /**
+   * Returns by how much a case's sensor is found to read high throughout, K; 0 if nothing is said
+   * of it.
+   *
+   * @param inCase index of the case
+   * @param signal the sensor's
+   */
+  public double bias(int inCase, Signal signal) {
+    return keys.stream()
+        .filter(k -> k.key().moves(inCase, new Role.Bias(signal)))
+        .mapToDouble(k -> k.after().middle())
+        .findFirst()
+        .orElse(0);
   }
 }

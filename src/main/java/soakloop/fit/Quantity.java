@@ -53,6 +53,23 @@ public enum Quantity {
       return STATED_DIFFERENCE * trace.at(Channel.HEAT_CORE, at) / difference;
     }
   },
+  /**
+   * What the core takes at the counted end of what there is to take, were the air to leave it as
+   * cold as the coolant enters; a share [-].
+   */
+  CORE_SHARE(
+      "core-share",
+      "what the core takes at a pull's counted end of all that its coolant could take",
+      Dimension.FRACTION,
+      false) {
+    @Override
+    double of(Trace trace, Trace.Span pull) {
+      double at = pull.countedAt();
+      double hot = trace.at(Channel.CORE_AIR_IN, at);
+      return (hot - trace.at(Channel.CORE_AIR_OUT, at))
+          / (hot - trace.at(Channel.CORE_COOLANT_IN, at));
+    }
+  },
   /** Coolant flow at the next pull's counted end; m3/s. */
   LOOP_FLOW("loop-flow", "coolant flow with the pump on", Dimension.VOLUME_FLOW, false) {
     @Override
@@ -61,7 +78,8 @@ public enum Quantity {
     }
   };
 
-  private static final double STATED_DIFFERENCE = 100;
+  /** The air above the coolant that {@link #CORE_DUTY} is stated for, K. */
+  public static final double STATED_DIFFERENCE = 100;
 
   private final String key;
   private final String label;

@@ -5,10 +5,10 @@ import soakloop.quantity.Bracket;
 /**
  * Finds where a mover meets a resistance.
  *
- * <p>The balance is bracketed on a grid that is even in flow and dense near its ends, then found by
- * a bracketing method, to 1e-12 of the flow. On a curve that rises somewhere there may be several
- * balances; two that lie within one step of the grid are not seen. Every input that can be made
- * gives an answer: {@link OperatingPoint} says which.
+ * <p>The balance is found by a bracketing method, to 1e-12 of the flow. On a curve that rises
+ * somewhere there may be several balances: they are bracketed on a grid that is even in flow and
+ * dense near its ends, and two that lie within one step of it are not seen. Every input that can be
+ * made gives an answer: {@link OperatingPoint} says which.
  */
 public final class FlowSolver {
   private static final int STEPS = 64;
@@ -47,7 +47,20 @@ public final class FlowSolver {
       }
       return new OperatingPoint.PastCurve(top, mover.rise(top), resistance.loss(top, liquid));
     }
-    return scan(mover, resistance, liquid, top);
+    return mover.falls()
+        ? single(mover, resistance, liquid, top)
+        : scan(mover, resistance, liquid, top);
+  }
+
+  /** The one balance of a falling curve, since a loss never falls with flow. */
+  private static OperatingPoint single(
+      Mover mover, Resistance resistance, Liquid liquid, double top) {
+    double least = LEAST_SHARE * top;
+    if (excess(mover, resistance, liquid, least) <= 0) {
+      return new OperatingPoint.Still(OperatingPoint.Cause.CLOGGED, mover.rise(0));
+    }
+    double found = Bracket.root(least, top, q -> excess(mover, resistance, liquid, q));
+    return new OperatingPoint.Balanced(found, mover.rise(found), 1);
   }
 
   /** Walks down from the greatest flow: the first balance met is the greatest stable one. */

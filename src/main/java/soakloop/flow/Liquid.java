@@ -17,6 +17,16 @@ public record Liquid(double density, double viscosity) {
   }
 
   /**
+   * A coolant at a temperature, or at the end of its properties' range that is nearer.
+   *
+   * @param coolant which
+   * @param temperature K
+   */
+  public static Liquid held(Coolant coolant, double temperature) {
+    return of(coolant, coolant.held(temperature));
+  }
+
+  /**
    * A coolant at a temperature.
    *
    * @param coolant which

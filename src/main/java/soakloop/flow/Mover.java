@@ -21,6 +21,11 @@ public sealed interface Mover {
   /** Greatest flow the description reaches, m3/s; infinite if it has no end. */
   double reach();
 
+  /** Whether the rise never grows with flow, so that there is one balance at the most. */
+  default boolean falls() {
+    return true;
+  }
+
   /** Stands still and adds nothing. */
   record Off() implements Mover {
     @Override
@@ -86,6 +91,16 @@ public sealed interface Mover {
     public double reach() {
       return riseOverFlow.place(riseOverFlow.size() - 1);
     }
+
+    @Override
+    public boolean falls() {
+      for (int i = 1; i < riseOverFlow.size(); i++) {
+        if (riseOverFlow.value(i) > riseOverFlow.value(i - 1)) {
+          return false;
+        }
+      }
+      return true;
+    }
   }
 
   /**
@@ -112,6 +127,11 @@ public sealed interface Mover {
     @Override
     public double reach() {
       return speed == 0 ? Double.POSITIVE_INFINITY : speed * mover.reach();
+    }
+
+    @Override
+    public boolean falls() {
+      return mover.falls();
     }
 
     /** Shaft power over rated shaft power at the corresponding flow: speed cubed [-]. */
@@ -143,6 +163,11 @@ public sealed interface Mover {
     @Override
     public double reach() {
       return movers.stream().mapToDouble(Mover::reach).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    @Override
+    public boolean falls() {
+      return movers.stream().allMatch(Mover::falls);
     }
   }
 

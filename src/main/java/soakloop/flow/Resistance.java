@@ -20,6 +20,9 @@ public interface Resistance {
    */
   double loss(double flow, Liquid liquid);
 
+  /** Costs nothing. */
+  Resistance NONE = (flow, liquid) -> 0;
+
   /** Lets nothing through. */
   Resistance BLOCKED = (flow, liquid) -> flow == 0 ? 0 : Double.POSITIVE_INFINITY;
 
@@ -71,6 +74,44 @@ public interface Resistance {
     @Override
     public double loss(double at, Liquid liquid) {
       return loss * Math.pow(Require.notNegative("flow", at) / flow, exponent);
+    }
+  }
+
+  /**
+   * A loss known at one flow of one liquid, going with powers of flow, viscosity and density: dp =
+   * dp0 (Q/Q0)^n (mu/mu0)^(2-n) (rho/rho0)^(n-1).
+   *
+   * <p>Follows from a friction factor that goes with Re^(n-2) (dimensional analysis): n = 1 is
+   * laminar flow, 1.75 the law of Blasius for smooth pipes, 2 fittings.
+   *
+   * @param point the known loss
+   * @param reference the liquid it was known with
+   */
+  record KnownLiquid(KnownPoint point, Liquid reference) implements Resistance {
+    @Override
+    public double loss(double flow, Liquid liquid) {
+      double n = point.exponent();
+      return point.loss(flow, liquid)
+          * Math.pow(liquid.viscosity() / reference.viscosity(), 2 - n)
+          * Math.pow(liquid.density() / reference.density(), n - 1);
+    }
+  }
+
+  /**
+   * Passages side by side of which a share is shut, so that the rest carries all of the flow.
+   *
+   * @param whole with all passages open
+   * @param open share of the passages that is open, above 0 to 1
+   */
+  record PartlyOpen(Resistance whole, double open) implements Resistance {
+    /** Checks the share. */
+    public PartlyOpen {
+      Require.positive("open share", Require.within("open share", open, 0, 1));
+    }
+
+    @Override
+    public double loss(double flow, Liquid liquid) {
+      return whole.loss(flow / open, liquid);
     }
   }
 

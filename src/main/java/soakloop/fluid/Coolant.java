@@ -80,4 +80,14 @@ public interface Coolant {
    * @return highest temperature of the correlation [K]
    */
   double maxTemperature();
+
+  /**
+   * A temperature taken into the correlation's range.
+   *
+   * @param t temperature [K]
+   * @return the same, or the end of the range that is nearer [K]
+   */
+  default double held(double t) {
+    return Math.max(minTemperature(), Math.min(maxTemperature(), t));
+  }
 }

@@ -68,4 +68,14 @@ public enum Glycol {
     Require.within("volume fraction of glycol", volumeFraction, 0, maxVolumeFraction());
     return volumeTable().massFraction(volumeFraction);
   }
+
+  /**
+   * Temperature at which the first ice forms on cooling a mix, or the last melts in it.
+   *
+   * @param massFraction mass fraction of glycol [-], taken into 0 to {@link #MAX_MASS_FRACTION}
+   * @return freezing temperature [K]
+   */
+  public double freezingTemperature(double massFraction) {
+    return fit().freezingTemperature(Math.max(0, Math.min(MAX_MASS_FRACTION, massFraction)));
+  }
 }

@@ -139,14 +139,19 @@ final class LogUnits {
     return dimension.unit(symbol);
   }
 
-  /** Returns whether a text is a unit of any dimension. */
+  /**
+   * Returns whether a text is a unit of any dimension that a log has signals of. A voltage is none:
+   * it is what a sensor gave before it was made a temperature or a pressure.
+   */
   static boolean known(String text) {
     if (text.length() > LONGEST) {
       return false;
     }
     String plain = plain(text);
     return isAbsolutePressure(text)
-        || Stream.of(Dimension.values()).anyMatch(d -> ofPlain(d, plain).isPresent());
+        || Stream.of(Dimension.values())
+            .filter(d -> d != Dimension.VOLTAGE)
+            .anyMatch(d -> ofPlain(d, plain).isPresent());
   }
 
   /** Returns whether a unit says that a pressure counts from vacuum. */

@@ -145,6 +145,8 @@ public enum Dimension {
       Unit.of("lb/gal", Unit.POUND / Unit.GALLON)),
   /** Power or heat flow; W. */
   POWER("power", Unit.of("W", 1), Unit.of("kW", 1e3), Unit.of("hp", Unit.HORSEPOWER)),
+  /** Electric voltage; V. */
+  VOLTAGE("voltage", Unit.of("V", 1)),
   /** Energy; J. */
   ENERGY(
       "energy", Unit.of("J", 1), Unit.of("kJ", 1e3), Unit.of("MJ", 1e6), Unit.of("Btu", Unit.BTU)),

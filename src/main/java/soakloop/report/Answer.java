@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import soakloop.fit.BandedRun;
 import soakloop.quantity.Dimension;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
@@ -22,6 +23,12 @@ record Answer(String number, String unit, List<String> sentences) {
 
   /** Reads an outcome. */
   static Answer of(Outcome outcome, Display display) {
+    return of(BandedRun.plain(outcome), display);
+  }
+
+  /** Reads an outcome with its bands. */
+  static Answer of(BandedRun run, Display display) {
+    Outcome outcome = run.outcome();
     Sentences say = new Sentences(outcome, display);
     List<PullResult> pulls = outcome.pulls();
     List<String> sentences = new ArrayList<>();
@@ -40,8 +47,10 @@ record Answer(String number, String unit, List<String> sentences) {
         sentences.add(Cause.of(outcome.trace(), pulls.get(0), last).sentence(display));
       }
     }
+    new BandWords(run, display).sentence().ifPresent(sentences::add);
     say.limit().ifPresent(sentences::add);
     sentences.add(say.heat());
+    sentences.addAll(new ColdSentences(outcome, display).all());
     say.agreement().ifPresent(sentences::add);
     return new Answer(
         display.number(headline, Dimension.TEMPERATURE, 0),

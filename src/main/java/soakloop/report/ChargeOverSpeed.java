@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
+import soakloop.fit.RunBands;
 import soakloop.log.Signal;
 import soakloop.quantity.Curve;
 import soakloop.quantity.Dimension;
@@ -19,9 +20,11 @@ import soakloop.study.PullResult;
  * The charge sensor over engine speed, all pulls over each other: as a dyno sheet is read.
  *
  * @param outcome what is drawn
+ * @param bands where it lies nine times in ten, if known
  * @param display how numbers are shown
  */
-record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
+record ChargeOverSpeed(Outcome outcome, Optional<RunBands> bands, Display display)
+    implements Chart {
   /** About how many pulls are named. */
   private static final int NAMED = 7;
 
@@ -44,7 +47,12 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
         outcome.pulls().size() > 1
             ? "Each pull over the last, darker as they go by."
             : "The pull as a dyno sheet shows it.";
-    return pulls + (outcome.comparison().isPresent() ? " Dots are logged." : "");
+    String band =
+        bands.isEmpty()
+            ? ""
+            : " The pale band is where nine in ten cars like this have "
+                + (outcome.pulls().size() > 1 ? "the last." : "it.");
+    return pulls + band + (outcome.comparison().isPresent() ? " Dots are logged." : "");
   }
 
   /** Returns whether the engine speed rises in any pull: only then is there a line to draw. */
@@ -62,6 +70,7 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
     PanelBuilder panel =
         new PanelBuilder(style, level, "Charge sensor" + kit.in(Dimension.TEMPERATURE));
     int count = outcome.pulls().size();
+    bands.ifPresent(b -> layBands(panel, kit, b));
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < count; i++) {
@@ -104,6 +113,23 @@ record ChargeOverSpeed(Outcome outcome, Display display) implements Chart {
     if (Double.isFinite(counted) && same) {
       panel.place(kit.shown(counted, Dimension.ROTATION), "counted at " + display.speed(counted));
     }
+  }
+
+  /** Lays the band of the last pull behind the lines: those of all would hide one another. */
+  private void layBands(PanelBuilder panel, ChartKit kit, RunBands all) {
+    int last = outcome.pulls().size() - 1;
+    PullResult pull = outcome.pulls().get(last);
+    List<soakloop.fit.Band> sensor = all.pulls().get(last).sensor();
+    Sweep low = new Sweep();
+    Sweep high = new Sweep();
+    for (int i = 0; i < sensor.size(); i++) {
+      double time =
+          pull.startTime() + (pull.endTime() - pull.startTime()) * i / (sensor.size() - 1);
+      double speed = kit.shown(kit.trace().at(Channel.ENGINE_SPEED, time), Dimension.ROTATION);
+      low.add(time, speed, kit.shown(sensor.get(i).low(), Dimension.TEMPERATURE));
+      high.add(time, speed, kit.shown(sensor.get(i).high(), Dimension.TEMPERATURE));
+    }
+    BandKit.lay(panel, high.rising(), low.rising(), Palette.HOT_BAND);
   }
 
   private static double[][] modelled(ChartKit kit, PullResult pull) {

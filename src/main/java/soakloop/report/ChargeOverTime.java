@@ -2,7 +2,9 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
+import soakloop.fit.RunBands;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.simulate.Channel;
@@ -13,9 +15,10 @@ import soakloop.study.Outcome;
  * The charge temperature over the session, with what the log says and the difference below.
  *
  * @param outcome what is drawn
+ * @param bands where it lies nine times in ten, if known
  * @param display how numbers are shown
  */
-record ChargeOverTime(Outcome outcome, Display display) implements Chart {
+record ChargeOverTime(Outcome outcome, Optional<RunBands> bands, Display display) implements Chart {
   @Override
   public String name() {
     return NAMES.get(0);
@@ -37,6 +40,9 @@ record ChargeOverTime(Outcome outcome, Display display) implements Chart {
     if (!new ChartKit(outcome, display).engineOff().isEmpty()) {
       caption += " With the engine off (grey) the sensor shows soaked metal, not charge.";
     }
+    if (bands.isPresent()) {
+      caption += " The pale band is where nine in ten cars like this have the sensor.";
+    }
     if (hasLog()) {
       caption += " Dots are logged. Below: modelled less logged; above zero the model reads hot.";
     }
@@ -52,6 +58,7 @@ record ChargeOverTime(Outcome outcome, Display display) implements Chart {
     PanelBuilder above = new PanelBuilder(style, level, label + kit.in(Dimension.TEMPERATURE));
     shadeEngineOff(above, kit, true);
     kit.shadePulls(above, true);
+    bands.ifPresent(b -> BandKit.lay(above, kit, b, Channel.SENSOR, Palette.HOT_BAND));
     above.line("charge air", kit.airLine(Channel.CHARGE), Palette.WARM, 1.3f);
     above.line("sensor", kit.line(Channel.SENSOR), Palette.HOT, 2.6f);
     double[][] logged = kit.logged(Signal.CHARGE_TEMPERATURE, style);

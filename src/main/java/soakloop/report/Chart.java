@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import soakloop.fit.BandedRun;
 import soakloop.study.CoreTrade;
 import soakloop.study.Outcome;
 
@@ -12,11 +13,16 @@ sealed interface Chart
         ChargeOverSpeed,
         Creep,
         HeatMoved,
+        IceLeft,
+        PumpAgainstLoop,
         CoreTradeBars,
         VaryCurve,
         VaryMap,
         LastPullCourses,
         RankBars,
+        FitOverTime,
+        FitResiduals,
+        FitIntervals,
         LogOverTime,
         LogOverSpeed,
         LogFromStart,
@@ -29,6 +35,8 @@ sealed interface Chart
           "charge-over-speed",
           "pull-by-pull",
           "heat-moved",
+          "pump-against-loop",
+          "ice-left",
           "core-cost-and-gain");
 
   /** Returns the name of its file, without the ending. */
@@ -45,17 +53,28 @@ sealed interface Chart
 
   /** Returns the charts that an outcome has something for, in the order they are read. */
   static List<Chart> all(Outcome outcome, Display display) {
+    return all(BandedRun.plain(outcome), display);
+  }
+
+  /** Returns the same with bands behind the lines. */
+  static List<Chart> all(BandedRun run, Display display) {
+    Outcome outcome = run.outcome();
     List<Chart> charts = new ArrayList<>();
-    charts.add(new ChargeOverTime(outcome, display));
+    charts.add(new ChargeOverTime(outcome, run.bands(), display));
     if (outcome.pulls().size() > 1) {
       charts.add(new Creep(outcome, display));
     }
-    ChargeOverSpeed overSpeed = new ChargeOverSpeed(outcome, display);
+    ChargeOverSpeed overSpeed = new ChargeOverSpeed(outcome, run.bands(), display);
     if (overSpeed.hasSomething()) {
       charts.add(overSpeed);
     }
-    charts.add(new CoolantOverTime(outcome, display));
+    charts.add(new CoolantOverTime(outcome, run.bands(), display));
+    IceLeft ice = new IceLeft(outcome, display);
+    if (ice.hasSomething()) {
+      charts.add(ice);
+    }
     charts.add(new HeatMoved(outcome, display));
+    outcome.hydraulics().ifPresent(h -> charts.add(new PumpAgainstLoop(outcome, display, h)));
     CoreTrade.of(outcome)
         .ifPresent(
             trade -> charts.add(new CoreTradeBars(trade, outcome.scenario().title(), display)));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import soakloop.quantity.Dimension;
 import soakloop.rig.Airflow;
+import soakloop.rig.Chiller;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
 import soakloop.session.Phase;
@@ -70,7 +71,7 @@ record Conditions(Outcome outcome, Display display) {
               Display.clock(span.start()),
               Display.duration(span.end() - span.start()),
               engine(phase),
-              cooling(phase.cooling())));
+              cooling(phase)));
     }
     return new Table(List.of("Phase", "From [min:s]", "Lasts", "Engine", "Cooling"), rows, 1, 2);
   }
@@ -96,13 +97,14 @@ record Conditions(Outcome outcome, Display display) {
   }
 
   /** Returns what cools, leaving out fans that the car or the shop does not have. */
-  private String cooling(Cooling cooling) {
+  private String cooling(Phase phase) {
+    Cooling cooling = phase.cooling();
     Airflow airflow = outcome.scenario().rig().airflow();
     StringBuilder text = new StringBuilder(cooling.pump() ? "pump on" : "pump off");
-    if (airflow.shopFan() > 0) {
+    if (airflow.face().hasShopFan()) {
       text.append(cooling.shopFan() ? ", shop fan on" : ", shop fan off");
     }
-    if (airflow.carFan() > 0) {
+    if (airflow.face().hasCarFan()) {
       text.append(
           switch (cooling.carFan()) {
             case ON -> ", car fan on";
@@ -110,6 +112,16 @@ record Conditions(Outcome outcome, Display display) {
             case AUTO -> ", car fan automatic";
           });
     }
+    if (outcome.scenario().rig().loop().pieces().stream().anyMatch(Chiller.class::isInstance)) {
+      text.append(cooling.chiller() ? ", chiller on" : ", chiller off");
+    }
+    phase
+        .ice()
+        .ifPresent(
+            ice ->
+                text.append(", ")
+                    .append(display.show(ice.mass(), Dimension.MASS, 1))
+                    .append(ice.drains() ? " of ice in place of melted water" : " of ice added"));
     return text.toString();
   }
 }

@@ -2,7 +2,9 @@ package soakloop.report;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
+import soakloop.fit.RunBands;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.simulate.Channel;
@@ -12,9 +14,11 @@ import soakloop.study.Outcome;
  * Coolant and metal over the session.
  *
  * @param outcome what is drawn
+ * @param bands where it lies nine times in ten, if known
  * @param display how numbers are shown
  */
-record CoolantOverTime(Outcome outcome, Display display) implements Chart {
+record CoolantOverTime(Outcome outcome, Optional<RunBands> bands, Display display)
+    implements Chart {
   /** How much taller an extra line may make the chart before it is left out. */
   private static final double SQUASHED = 1.6;
 
@@ -39,7 +43,9 @@ record CoolantOverTime(Outcome outcome, Display display) implements Chart {
         outcome.pulls().isEmpty()
             ? "The core can cool the charge no further than to the coolant that enters it."
             : "Where the loop starts each pull is what the core has to work with.";
-    return point + dots + left;
+    String band =
+        bands.isPresent() ? " The pale band is where nine in ten cars like this have core in." : "";
+    return point + dots + band + left;
   }
 
   @Override
@@ -49,6 +55,7 @@ record CoolantOverTime(Outcome outcome, Display display) implements Chart {
     String label = style.narrow() ? "Coolant, metal" : "Coolant and metal";
     PanelBuilder panel = new PanelBuilder(style, level, label + kit.in(Dimension.TEMPERATURE));
     kit.shadePulls(panel, true);
+    bands.ifPresent(b -> BandKit.lay(panel, kit, b, Channel.CORE_COOLANT_IN, Palette.BLUE_BAND));
     if (shows(Channel.PLENUM_METAL)) {
       panel.line("plenum metal", kit.line(Channel.PLENUM_METAL), Palette.QUIET, 1.6f);
     }

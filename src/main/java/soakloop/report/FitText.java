@@ -2,9 +2,9 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import soakloop.fit.FitResult;
 import soakloop.fit.KeyNews;
-import soakloop.quantity.Dimension;
 
 /** A fit as plain text, for a console of 80 columns. */
 public final class FitText {
@@ -28,22 +28,34 @@ public final class FitText {
     lines.add("");
     say.answer().sentences().forEach(s -> lines.addAll(TextSummary.wrapped(s)));
     lines.add("");
+    for (int i = 0; i < result.after().size(); i++) {
+      FitMeaning.of(result, i, words.display())
+          .ifPresent(m -> m.sentences().forEach(t -> lines.addAll(TextSummary.wrapped(t))));
+    }
+    lines.add("");
     List<KeyNews> news = say.news();
-    lines.add("What the log says of the car and its sensors, with what is left of the spread:");
+    lines.addAll(
+        TextSummary.wrapped(
+            "What the log says of car and sensors; left is the share of the spread that is left:"));
     tables
         .short80(news.subList(0, Math.min(ROWS, news.size())))
         .lines()
         .forEach(l -> lines.add(TextSummary.cut(l)));
+    if (news.size() > ROWS) {
+      lines.add("and " + (news.size() - ROWS) + " more in fit.csv");
+    }
     lines.add("");
     lines.addAll(
         TextSummary.wrapped(
-            "Model beside log, "
-                + words.display().symbol(Dimension.TEMPERATURE_DIFFERENCE)
-                + "; own error is what the model itself cannot do better:"));
+            "Modelled sensors beside logged ones; own error is what the model is off by itself,"
+                + " however the keys are set:"));
     tables.signals().lines().forEach(l -> lines.add(TextSummary.cut(l)));
-    lines.add("");
-    lines.add("What the log cannot tell:");
-    say.cannotTell().forEach(s -> lines.addAll(TextSummary.wrapped(s)));
+    List<String> dark = say.cannotTell();
+    if (!dark.isEmpty()) {
+      lines.add("");
+      lines.add("What the log cannot tell:");
+      dark.forEach(t -> point(t).forEach(lines::add));
+    }
     List<String> advice = say.advice();
     if (!advice.isEmpty()) {
       lines.add("");
@@ -54,5 +66,12 @@ public final class FitText {
       result.cautions().forEach(c -> lines.addAll(TextSummary.wrapped("Note: " + c)));
     }
     return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> point(String text) {
+    List<String> lines = TextSummary.wrapped(text, TextSummary.COLUMNS - 2);
+    return IntStream.range(0, lines.size())
+        .mapToObj(i -> (i == 0 ? "- " : "  ") + lines.get(i))
+        .toList();
   }
 }

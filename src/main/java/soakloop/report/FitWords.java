@@ -2,6 +2,8 @@ package soakloop.report;
 
 import java.util.Locale;
 import soakloop.fit.Band;
+import soakloop.fit.FitResult;
+import soakloop.fit.Quantity;
 import soakloop.quantity.Dimension;
 
 /**
@@ -15,12 +17,32 @@ record FitWords(Display display) {
     Dimension spread = dimension.ofSpread();
     double half = display.units().unit(spread).fromSi(band.half());
     int decimals = decimals(half);
-    String plus = display.plain() ? " +/- " : " \u00b1 ";
+    String symbol = display.symbol(dimension);
+    String unit = symbol.isEmpty() ? "" : (display.plain() ? " " : "\u00a0") + symbol;
+    String plus = display.plain() ? " +/- " : "\u00a0\u00b1\u00a0";
     return display.number(band.middle(), dimension, decimals)
         + plus
         + display.number(band.half(), spread, decimals)
-        + " "
-        + display.symbol(dimension);
+        + unit;
+  }
+
+  /** Returns whether any fitted key moves a quantity, so that it was ever in question. */
+  boolean isOpen(FitResult.Quantities known, Quantity quantity) {
+    Band before = known.before().get(quantity);
+    return before != null && before.half() > 0 && known.after().containsKey(quantity);
+  }
+
+  /** Returns what a quantity is called in a table or a chart. */
+  String name(Quantity quantity) {
+    return switch (quantity) {
+      case NEXT_PEAK -> "Sensor's peak";
+      case NEXT_END -> "Sensor at the counted end";
+      case NEXT_COOLANT -> "Coolant into the core at the start";
+      case CORE_SHARE -> "Core takes, of what there is";
+      case CORE_DUTY ->
+          "Core takes, air " + display.difference(Quantity.STATED_DIFFERENCE) + " above coolant";
+      case LOOP_FLOW -> "Coolant flow";
+    };
   }
 
   /** Returns an interval, rounded to what is known of it. */

@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import soakloop.simulate.Channel;
 import soakloop.simulate.EnergyLedger;
@@ -15,7 +16,7 @@ import soakloop.simulate.EnergyLedger;
  * @param stays what is stored, of either sign
  */
 record HeatBalance(List<Entry> in, List<Entry> out, List<Entry> stays) {
-  /** The flows between the rig and the rest of the world; the last one counts outwards. */
+  /** The flows between the rig and the rest of the world; {@link #OUTWARD} count outwards. */
   private static final Map<Channel, String> NAMES =
       Map.of(
           Channel.HEAT_CORE, "charge air, at the core",
@@ -23,7 +24,10 @@ record HeatBalance(List<Entry> in, List<Entry> out, List<Entry> stays) {
           Channel.HEAT_ENGINE, "engine, through plenum metal",
           Channel.HEAT_PUMP, "pump",
           Channel.HEAT_UNDERHOOD, "underhood air",
-          Channel.HEAT_AMBIENT, "outside air, at the heat exchanger");
+          Channel.HEAT_AMBIENT, "outside air, at the heat exchanger",
+          Channel.HEAT_CHILLER, "refrigerant, at the chiller");
+
+  private static final Set<Channel> OUTWARD = Set.of(Channel.HEAT_AMBIENT, Channel.HEAT_CHILLER);
 
   /**
    * One line.
@@ -40,15 +44,23 @@ record HeatBalance(List<Entry> in, List<Entry> out, List<Entry> stays) {
   }
 
   static HeatBalance of(EnergyLedger energy) {
-    List<Channel> flows = flows();
+    List<Channel> flows =
+        flows().stream().filter(c -> c != Channel.HEAT_CHILLER || energy.toChiller() > 0).toList();
+    Stream<Entry> ice =
+        energy.storedIce() == 0
+            ? Stream.empty()
+            : Stream.of(new Entry("ice and its water", energy.storedIce()));
     return new HeatBalance(
         flows.stream().filter(c -> inward(energy, c) >= 0).map(c -> entry(energy, c)).toList(),
         flows.stream().filter(c -> inward(energy, c) < 0).map(c -> entry(energy, c)).toList(),
-        List.of(
-            new Entry("coolant", energy.storedCoolant()),
-            new Entry("metal of core and heat exchanger", energy.storedExchangers()),
-            new Entry("hose walls", energy.storedWalls()),
-            new Entry("blower case and plenum metal", energy.storedDucts())));
+        Stream.concat(
+                Stream.of(
+                    new Entry("coolant", energy.storedCoolant()),
+                    new Entry("metal of core and heat exchanger", energy.storedExchangers()),
+                    new Entry("hose walls", energy.storedWalls()),
+                    new Entry("blower case and plenum metal", energy.storedDucts())),
+                ice)
+            .toList());
   }
 
   /** Returns the channels of all flows, in the order they are listed. */
@@ -59,6 +71,11 @@ record HeatBalance(List<Entry> in, List<Entry> out, List<Entry> stays) {
   /** Returns whether a flow is inward over the whole session. */
   static boolean isInward(EnergyLedger energy, Channel flow) {
     return inward(energy, flow) >= 0;
+  }
+
+  /** Returns whether a flow's channel counts what leaves. */
+  static boolean countsOutward(Channel flow) {
+    return OUTWARD.contains(flow);
   }
 
   double cameIn() {
@@ -89,6 +106,7 @@ record HeatBalance(List<Entry> in, List<Entry> out, List<Entry> stays) {
       case HEAT_PUMP -> energy.fromPump();
       case HEAT_UNDERHOOD -> energy.fromUnderhood();
       case HEAT_AMBIENT -> -energy.toAmbient();
+      case HEAT_CHILLER -> -energy.toChiller();
       default -> throw new IllegalArgumentException(flow + " is no heat flow of the ledger");
     };
   }

@@ -31,7 +31,9 @@ record HeatMoved(Outcome outcome, Display display) implements Chart {
     return "Added up from the start: all that comes in, and all that goes out to the air. The shaded"
         + " gap between them is "
         + (gained
-            ? "heat soak: it is still in coolant and metal."
+            ? (outcome.trace().energy().storedIce() > 0
+                ? "in coolant, metal and melted ice."
+                : "heat soak: it is still in coolant and metal.")
             : "what coolant and metal have given up.");
   }
 
@@ -72,7 +74,7 @@ record HeatMoved(Outcome outcome, Display display) implements Chart {
       double step = trace.time(i) - trace.time(i - 1);
       double mean = 0;
       for (Channel channel : flows) {
-        double sign = inward == (channel == Channel.HEAT_AMBIENT) ? -1 : 1;
+        double sign = inward == HeatBalance.countsOutward(channel) ? -1 : 1;
         mean += sign * (trace.value(channel, i) + trace.value(channel, i - 1)) / 2;
       }
       sum[i] = sum[i - 1] + kit.shown(step * mean, Dimension.ENERGY);

@@ -11,10 +11,17 @@ final class Palette {
   static final Color INK = new Color(0x1d2329);
   static final Color QUIET = new Color(0x5b6570);
   static final Color GRID = new Color(0xe3e7ea);
+  static final Color STONE = new Color(0xb3bac1);
   static final Color STILL = new Color(0xeceff2);
   static final Color SHADE = new Color(0xf0ece2);
+  static final Color LOAM = new Color(0xdfe3e7);
   static final Color STORED = new Color(0xf7dfcb);
   static final Color PAPER = Color.WHITE;
+
+  /** Behind lines in {@link #HOT} and {@link #BLUE}; light enough that shading shows through. */
+  static final Color HOT_BAND = new Color(0xd5, 0x5e, 0x00, 46);
+
+  static final Color BLUE_BAND = new Color(0x00, 0x72, 0xb2, 40);
 
   /** Paper that lets a little through, behind words on top of lines. */
   static final Color VEIL = new Color(255, 255, 255, 190);

@@ -291,6 +291,8 @@ final class PanelBuilder {
       path.lineTo(lower[0][i], lower[1][i]);
     }
     path.closePath();
+    covering(java.util.Arrays.stream(upper[1]).max().orElse(low));
+    covering(java.util.Arrays.stream(lower[1]).min().orElse(high));
     XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, false);
     renderer.addAnnotation(new XYShapeAnnotation(path, null, null, color), Layer.BACKGROUND);
     renderer.setSeriesVisibleInLegend(0, false);

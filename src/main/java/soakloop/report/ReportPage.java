@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import soakloop.fit.BandedRun;
 import soakloop.quantity.Dimension;
 import soakloop.simulate.Trace;
 import soakloop.simulate.Warning;
@@ -27,18 +28,26 @@ final class ReportPage {
    */
   static String of(Outcome outcome, String version, List<DrawnChart> charts, OptionalInt refresh)
       throws IOException {
+    return of(BandedRun.plain(outcome), version, charts, refresh);
+  }
+
+  /** Writes the page of a run with its bands. */
+  static String of(BandedRun run, String version, List<DrawnChart> charts, OptionalInt refresh)
+      throws IOException {
+    Outcome outcome = run.outcome();
     Display display = new Display(outcome.scenario().units(), false);
     Map<String, Object> model = new HashMap<>();
     model.put("version", version);
     refresh.ifPresent(seconds -> model.put("refresh", seconds));
     model.put("title", outcome.scenario().title());
     model.put("about", outcome.scenario().about());
-    model.put("answer", PageTemplate.model(Answer.of(outcome, display)));
+    model.put("answer", PageTemplate.model(Answer.of(run, display)));
     model.put("warnings", outcome.warnings().stream().map(Warning::message).toList());
-    Tables tables = new Tables(outcome, display);
+    Tables tables = new Tables(outcome, run.bands(), display);
     if (!outcome.pulls().isEmpty()) {
       model.put("pulls", tables.pulls().model());
       model.put("pullNote", pullNote(display, outcome));
+      run.bands().ifPresent(bands -> model.put("bandNote", BandWords.note(bands)));
     }
     model.put("charts", PageTemplate.models(charts));
     Optional<String> agreement = new Sentences(outcome, display).agreement();
@@ -56,6 +65,7 @@ final class ReportPage {
     }
     model.put("heat", new HeatBars(outcome.trace().energy(), display).groups());
     model.put("closing", closing(outcome.trace()));
+    outcome.hydraulics().ifPresent(h -> model.put("hydraulics", LoopTable.of(h, display).model()));
     model.put("assumed", tables.assumed().model());
     Conditions conditions = new Conditions(outcome, display);
     model.put("conditions", conditions.lines());

@@ -11,6 +11,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import soakloop.fit.BandedRun;
+import soakloop.fit.FitPlan;
+import soakloop.fit.FitResult;
 import soakloop.study.Outcome;
 import soakloop.study.Ranking;
 import soakloop.study.Variation;
@@ -92,23 +95,36 @@ public final class ResultFolder {
    *     there before is then as it was
    */
   public List<Path> write(Outcome outcome, String version) throws ResultException {
-    return write(new RunFiles(outcome, version, OptionalInt.empty()));
+    return write(BandedRun.plain(outcome), version);
   }
 
   /**
-   * Writes the same as {@link #write(Outcome, String)}, with a page that an open browser loads
+   * Writes the same with bands.
+   *
+   * @param run what a run gave and how well it is known
+   * @param version of the program
+   * @return the files written, the report first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(BandedRun run, String version) throws ResultException {
+    return write(new RunFiles(run, version, OptionalInt.empty()));
+  }
+
+  /**
+   * Writes the same as {@link #write(BandedRun, String)}, with a page that an open browser loads
    * again and again.
    *
-   * @param outcome what a run gave
+   * @param run what a run gave
    * @param version of the program
    * @param seconds from one loading of the page to the next, above 0
    * @return the files written, the report first
    * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
    *     there before is then as it was
    */
-  public List<Path> writeRefreshing(Outcome outcome, String version, int seconds)
+  public List<Path> writeRefreshing(BandedRun run, String version, int seconds)
       throws ResultException {
-    return write(new RunFiles(outcome, version, OptionalInt.of(seconds)));
+    return write(new RunFiles(run, version, OptionalInt.of(seconds)));
   }
 
   /**
@@ -151,6 +167,36 @@ public final class ResultFolder {
   public List<Path> write(LogSet set, Map<String, String> starters, String version)
       throws ResultException {
     return write(new LogFiles(set, starters, version));
+  }
+
+  /**
+   * Writes {@code fit.html}, {@code fit.json}, {@code fit.csv}, the charts as PNG and fitted
+   * scenarios.
+   *
+   * @param result what a fit gave
+   * @param scenarios texts of fitted scenarios, by file name of letters, digits, dots and dashes
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(FitResult result, Map<String, String> scenarios, String version)
+      throws ResultException {
+    return write(new FitFiles(result, scenarios, version));
+  }
+
+  /**
+   * Makes sure, before a fit, that its results could be written; changes nothing.
+   *
+   * @param plan what is to be fitted
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoom(FitPlan plan) throws ResultException {
+    telling(
+        () -> {
+          check(FitFiles.names(plan.cases().size()));
+          return List.of();
+        });
   }
 
   /**

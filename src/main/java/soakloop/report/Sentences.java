@@ -182,7 +182,8 @@ record Sentences(Outcome outcome, Display display) {
         energy.toAmbient() > 0
             ? " (" + display.heat(energy.toAmbient()) + " of it to the outside air)"
             : "";
-    return "Loop and metal take in "
+    return (energy.storedIce() == 0 ? "Loop and metal" : "Loop, metal and ice")
+        + " take in "
         + display.heat(balance.cameIn())
         + core
         + ", give off "

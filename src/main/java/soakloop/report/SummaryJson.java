@@ -4,10 +4,13 @@ import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import soakloop.fit.BandedRun;
 import soakloop.log.Signal;
 import soakloop.quantity.OutsideRange;
 import soakloop.scenario.Scenario;
+import soakloop.simulate.Channel;
 import soakloop.simulate.EnergyLedger;
 import soakloop.simulate.Trace;
 import soakloop.study.CoreTrade;
@@ -28,6 +31,11 @@ final class SummaryJson {
   private SummaryJson() {}
 
   static String of(Outcome outcome, String version) {
+    return of(BandedRun.plain(outcome), version);
+  }
+
+  static String of(BandedRun run, String version) {
+    Outcome outcome = run.outcome();
     JsonObject top = new JsonObject();
     top.addProperty("writtenBy", "soakloop");
     top.addProperty("version", version);
@@ -43,6 +51,8 @@ final class SummaryJson {
       pulls.add(pull);
     }
     top.add("pulls", pulls);
+    iceLeft(outcome.trace()).ifPresent(phases -> top.add("iceLeft", phases));
+    outcome.hydraulics().ifPresent(h -> top.add("loop", LoopJson.of(h)));
     CoreTrade.of(outcome).ifPresent(trade -> top.add("coreTrade", PowerJson.of(trade)));
     top.add("energy", energy(outcome.trace().energy()));
     outcome
@@ -56,6 +66,7 @@ final class SummaryJson {
               top.add("misfit", misfit);
               c.charge().ifPresent(w -> top.add("wholeRun", wholeRun(w)));
             });
+    run.bands().ifPresent(bands -> top.add("bands", BandsJson.of(bands, outcome)));
     top.add("assumed", assumed(outcome.scenario()));
     JsonArray warnings = new JsonArray();
     outcome
@@ -113,6 +124,8 @@ final class SummaryJson {
     o.addProperty("massFlow", "kg/s");
     o.addProperty("pressure", "Pa gauge");
     o.addProperty("energy", "J");
+    o.addProperty("mass", "kg");
+    o.addProperty("loop", "m3/s, Pa");
     o.addProperty("power", "W");
     o.addProperty("angle", "rad");
     return o;
@@ -207,13 +220,31 @@ final class SummaryJson {
     number(o, "fromPump", e.fromPump());
     number(o, "fromUnderhood", e.fromUnderhood());
     number(o, "toAmbient", e.toAmbient());
+    number(o, "toChiller", e.toChiller());
     number(o, "storedCoolant", e.storedCoolant());
     number(o, "storedExchangers", e.storedExchangers());
     number(o, "storedWalls", e.storedWalls());
     number(o, "storedDucts", e.storedDucts());
+    number(o, "storedIce", e.storedIce());
     number(o, "turnover", e.turnover());
     number(o, "residualFraction", e.residualFraction());
     return o;
+  }
+
+  /** Returns the ice in the tank at both ends of each phase, if any ever goes in. */
+  private static Optional<JsonArray> iceLeft(Trace trace) {
+    if (!IceLeft.hasSomething(trace)) {
+      return Optional.empty();
+    }
+    JsonArray phases = new JsonArray();
+    for (Trace.Span span : trace.spans()) {
+      JsonObject o = new JsonObject();
+      o.addProperty("phase", span.phase().name());
+      number(o, "start", IceLeft.at(trace, span.start()));
+      number(o, "end", trace.value(Channel.ICE_LEFT, trace.firstFrom(span.end())));
+      phases.add(o);
+    }
+    return Optional.of(phases);
   }
 
   private static JsonObject misfit(Misfit misfit) {

@@ -3,7 +3,10 @@ package soakloop.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
+import soakloop.fit.PullNumber;
+import soakloop.fit.RunBands;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.simulate.Channel;
@@ -18,9 +21,14 @@ import soakloop.study.WholeRun;
  * The tables of the report.
  *
  * @param outcome what they are about
+ * @param bands what is known of their numbers, shown where there is room
  * @param display how numbers are shown
  */
-record Tables(Outcome outcome, Display display) {
+record Tables(Outcome outcome, Optional<RunBands> bands, Display display) {
+  Tables(Outcome outcome, Display display) {
+    this(outcome, Optional.empty(), display);
+  }
+
   /** Returns the pulls by the charge sensor; with a log, what it says beside. */
   Table pulls() {
     boolean limited = outcome.scenario().limits().chargeTemperature().isPresent();
@@ -40,17 +48,20 @@ record Tables(Outcome outcome, Display display) {
       head.addAll(List.of("Logged end", "Error"));
     }
     List<List<String>> rows = new ArrayList<>();
-    for (PullResult pull : outcome.pulls()) {
+    for (int i = 0; i < outcome.pulls().size(); i++) {
+      PullResult pull = outcome.pulls().get(i);
       List<String> row = new ArrayList<>();
       row.add(shortName(pull));
-      row.add(temperature(pull.sensor().start()));
-      row.add(temperature(pull.sensor().end()));
-      row.add(temperature(pull.sensor().peakToNextPull()));
-      row.add(signed(pull.sensor().rise()));
+      row.add(temperature(pull.sensor().start()) + around(i, PullNumber.SENSOR_START));
+      row.add(temperature(pull.sensor().end()) + around(i, PullNumber.SENSOR_END));
+      row.add(
+          temperature(pull.sensor().peakToNextPull()) + around(i, PullNumber.SENSOR_PEAK_TO_NEXT));
+      row.add(signed(pull.sensor().rise()) + around(i, PullNumber.SENSOR_RISE));
       if (limited) {
         row.add(Display.duration(pull.sensor().overLimit()));
       }
-      row.add(temperature(pull.coolant().coreInletStart()));
+      row.add(
+          temperature(pull.coolant().coreInletStart()) + around(i, PullNumber.CORE_INLET_START));
       if (loses) {
         row.add(
             pull.chargeLoss()
@@ -67,6 +78,14 @@ record Tables(Outcome outcome, Display display) {
       rows.add(row);
     }
     return new Table(head, rows, 1, head.size() - 1);
+  }
+
+  /** Returns half the width of a band, after a sign; nothing if it is not known. */
+  private String around(int pull, PullNumber number) {
+    return bands
+        .flatMap(b -> Optional.ofNullable(b.pulls().get(pull).numbers().get(number)))
+        .map(b -> " \u00b1\u00a0" + difference(b.half()))
+        .orElse("");
   }
 
   /** Returns the misfit of every compared signal. */
@@ -203,6 +222,7 @@ record Tables(Outcome outcome, Display display) {
       case LIMIT_REGAINED -> "sensor falls through the limit";
       case FAN_ON -> "car fan switches on";
       case FAN_OFF -> "car fan switches off";
+      case ICE_GONE -> "last of the ice is gone";
     };
   }
 }

@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import soakloop.fit.BandedRun;
 import soakloop.quantity.Dimension;
 import soakloop.study.CoreTrade;
 import soakloop.study.Outcome;
@@ -21,10 +22,21 @@ public final class TextSummary {
    *     ended by a line feed
    */
   public static String of(Outcome outcome) {
+    return of(BandedRun.plain(outcome));
+  }
+
+  /**
+   * Writes the answer with what is known of it.
+   *
+   * @param run what a run gave
+   * @return as {@link #of(Outcome)}
+   */
+  public static String of(BandedRun run) {
+    Outcome outcome = run.outcome();
     Display display = new Display(outcome.scenario().units(), true);
     List<String> lines = new ArrayList<>(wrapped(outcome.scenario().title()));
     lines.add("");
-    Answer.of(outcome, display).sentences().forEach(s -> lines.addAll(wrapped(s)));
+    Answer.of(run, display).sentences().forEach(s -> lines.addAll(wrapped(s)));
     if (!outcome.pulls().isEmpty()) {
       lines.add("");
       lines.addAll(

@@ -4,31 +4,26 @@ import java.util.Optional;
 import soakloop.quantity.Require;
 
 /**
- * Air through the heat exchanger: each source as the face speed it would make alone.
+ * Air through the heat exchangers.
  *
- * <p>Pressures in series add, and pressure goes with speed squared, so the speeds add as squares.
- *
- * @param shopFan face speed from a shop fan, m/s
- * @param carFan face speed from the car's own fan, m/s
- * @param roadShare face speed over road speed, 0 to 1
- * @param stillAir face speed from natural draught, m/s, above zero
- * @param inletRise how much warmer than the day the air at the heat exchanger is, K
+ * @param face what moves it
+ * @param stillAir face speed from natural draught, m/s, above zero; adds as a square
+ * @param inletRise how much warmer than the day the air at the heat exchangers is, K
+ * @param recirculation share of the entering air that has been through the same exchanger before, 0
+ *     to 0.9
  * @param thermostat the car fan's switch, if it has one
  */
 public record Airflow(
-    double shopFan,
-    double carFan,
-    double roadShare,
+    FaceAir face,
     double stillAir,
     double inletRise,
+    double recirculation,
     Optional<Thermostat> thermostat) {
   /** Checks the parts. */
   public Airflow {
-    Require.notNegative("shop fan face speed", shopFan);
-    Require.notNegative("car fan face speed", carFan);
-    Require.within("road share", roadShare, 0, 1);
     Require.positive("still-air face speed", stillAir);
     Require.finite("heat exchanger inlet rise", inletRise);
+    Require.within("recirculated share", recirculation, 0, 0.9);
   }
 
   /**
@@ -40,14 +35,7 @@ public record Airflow(
    * @return m/s
    */
   public double faceSpeed(double road, boolean shop, boolean car) {
-    double ram = roadShare * road;
-    double squares = stillAir * stillAir + ram * ram;
-    if (shop) {
-      squares += shopFan * shopFan;
-    }
-    if (car) {
-      squares += carFan * carFan;
-    }
-    return Math.sqrt(squares);
+    double moved = face.speed(road, shop, car);
+    return Math.sqrt(stillAir * stillAir + moved * moved);
   }
 }

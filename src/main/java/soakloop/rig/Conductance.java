@@ -10,6 +10,14 @@ import soakloop.fluid.Coolant;
  */
 public sealed interface Conductance permits PowerLawConductance, GeometricConductance {
   /**
+   * Returns what is left if only a share of the passages takes part: so much of the conductance, at
+   * a coolant flow that is so much smaller for the same speed in them.
+   *
+   * @param share of the passages, above 0 to 1
+   */
+  Conductance narrowed(double share);
+
+  /**
    * Returns the conductance from air to the middle of the wall, evenly spread air.
    *
    * @param flow air flow, kg/s, 0 or more

@@ -1,5 +1,7 @@
 package soakloop.rig;
 
+import soakloop.flow.Resistance;
+
 /**
  * The charge cooler core.
  *
@@ -7,6 +9,11 @@ package soakloop.rig;
  * @param exchanger its cells' make-up
  */
 public record Core(String name, Exchanger exchanger) implements LoopElement {
+  @Override
+  public Resistance resistance() {
+    return exchanger.coolantResistance().orElse(Resistance.NONE);
+  }
+
   @Override
   public double coolantVolume() {
     return exchanger.coolantVolume();

@@ -1,6 +1,7 @@
 package soakloop.rig;
 
 import java.util.Optional;
+import soakloop.exchange.GeometricCore;
 import soakloop.flow.Resistance;
 import soakloop.quantity.Require;
 
@@ -12,13 +13,15 @@ import soakloop.quantity.Require;
  * @param coolantVolume m3
  * @param passes coolant passes
  * @param grid cells of the whole exchanger
+ * @param coolantResistance what it costs the coolant in pressure, if that is known
  */
 public record Exchanger(
     Conductance conductance,
     double metalHeatCapacity,
     double coolantVolume,
     Passes passes,
-    Grid grid) {
+    Grid grid,
+    Optional<Resistance> coolantResistance) {
   /**
    * Cells that an exchanger is cut into.
    *
@@ -42,17 +45,38 @@ public record Exchanger(
   }
 
   /**
-   * Returns what the coolant loses in pressure, where that follows from geometry: all passes with
-   * entry and exit, tanks and nozzles left out.
+   * Makes one whose coolant's pressure loss is known where it follows from geometry.
+   *
+   * @param conductance between the streams
+   * @param metalHeatCapacity J/K
+   * @param coolantVolume m3
+   * @param passes coolant passes
+   * @param grid cells of the whole exchanger
    */
-  public Optional<Resistance> coolantResistance() {
-    return conductance
-        .geometry()
-        .map(
-            core ->
-                (flow, liquid) ->
-                    core.coolantLoss(
-                        flow * liquid.density(), liquid.viscosity(), liquid.density()));
+  public Exchanger(
+      Conductance conductance,
+      double metalHeatCapacity,
+      double coolantVolume,
+      Passes passes,
+      Grid grid) {
+    this(
+        conductance,
+        metalHeatCapacity,
+        coolantVolume,
+        passes,
+        grid,
+        conductance.geometry().map(Exchanger::resistance));
+  }
+
+  /**
+   * Returns what the coolant loses in a core in pressure: all passes with entry and exit, tanks and
+   * nozzles left out.
+   *
+   * @param core worked out from geometry
+   */
+  public static Resistance resistance(GeometricCore core) {
+    return (flow, liquid) ->
+        core.coolantLoss(flow * liquid.density(), liquid.viscosity(), liquid.density());
   }
 
   /**
@@ -61,6 +85,28 @@ public record Exchanger(
    * @param other the cells
    */
   public Exchanger on(Grid other) {
-    return new Exchanger(conductance, metalHeatCapacity, coolantVolume, passes, other);
+    return new Exchanger(
+        conductance, metalHeatCapacity, coolantVolume, passes, other, coolantResistance);
+  }
+
+  /**
+   * Returns the same exchanger with air left in a share of its passages: that share holds no
+   * coolant and gives no heat, and the rest carries all of the flow. The metal stays.
+   *
+   * <p>Source: an assumption of this project; trapped air collects in the highest passages.
+   *
+   * @param share of the coolant's volume that is air, 0 to 0.9
+   */
+  public Exchanger withAir(double share) {
+    double open = 1 - Require.within("share of trapped air", share, 0, 0.9);
+    return share == 0
+        ? this
+        : new Exchanger(
+            conductance.narrowed(open),
+            metalHeatCapacity,
+            open * coolantVolume,
+            passes,
+            grid,
+            coolantResistance.map(whole -> new Resistance.PartlyOpen(whole, open)));
   }
 }

@@ -12,8 +12,10 @@ import soakloop.quantity.Require;
  *
  * @param core what it is worked out from
  * @param unevenAir standard deviation of the air speed over the face, over its mean [-], 0 to 1
+ * @param open share of the passages that takes part, above 0 to 1
  */
-public record GeometricConductance(GeometricCore core, double unevenAir) implements Conductance {
+public record GeometricConductance(GeometricCore core, double unevenAir, double open)
+    implements Conductance {
   /** Mass velocity at which the air side's exponent is taken, kg/(m2 s): a core at half load. */
   private static final double USUAL = 10;
 
@@ -24,11 +26,27 @@ public record GeometricConductance(GeometricCore core, double unevenAir) impleme
   /** Checks the spread. */
   public GeometricConductance {
     Require.within("spread of the air over the face", unevenAir, 0, 1);
+    Require.positive("open share of the passages", Require.within("open share", open, 0, 1));
+  }
+
+  /**
+   * Makes one of which all takes part.
+   *
+   * @param core what it is worked out from
+   * @param unevenAir standard deviation of the air speed over the face, over its mean [-], 0 to 1
+   */
+  public GeometricConductance(GeometricCore core, double unevenAir) {
+    this(core, unevenAir, 1);
+  }
+
+  @Override
+  public GeometricConductance narrowed(double share) {
+    return new GeometricConductance(core, unevenAir, share * open);
   }
 
   @Override
   public double airSide(double flow, double temperature) {
-    return withHalfWall(flow == 0 ? 0 : core.airSide(flow, FluidState.ofAir(temperature)));
+    return withHalfWall(flow == 0 ? 0 : open * core.airSide(flow, FluidState.ofAir(temperature)));
   }
 
   /**
@@ -41,7 +59,7 @@ public record GeometricConductance(GeometricCore core, double unevenAir) impleme
     double held =
         Math.max(coolant.minTemperature(), Math.min(coolant.maxTemperature(), temperature));
     return withHalfWall(
-        core.coolantSide(flow * coolant.density(held), FluidState.of(coolant, held)));
+        open * core.coolantSide(flow / open * coolant.density(held), FluidState.of(coolant, held)));
   }
 
   @Override
@@ -82,6 +100,6 @@ public record GeometricConductance(GeometricCore core, double unevenAir) impleme
   }
 
   private double withHalfWall(double film) {
-    return film == 0 ? 0 : 1 / (1 / film + core.wallResistance() / 2);
+    return film == 0 ? 0 : 1 / (1 / film + core.wallResistance() / (2 * open));
   }
 }

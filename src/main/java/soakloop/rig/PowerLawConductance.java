@@ -93,6 +93,19 @@ public record PowerLawConductance(
         stillShare);
   }
 
+  @Override
+  public PowerLawConductance narrowed(double share) {
+    return new PowerLawConductance(
+        share * value,
+        airFlow,
+        share * coolantFlow,
+        airSideShare,
+        wallShare,
+        airExponent,
+        coolantExponent,
+        stillShare);
+  }
+
   /**
    * Returns the conductance from air to the middle of the wall.
    *

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import soakloop.exchange.PassedCrossflow;
+import soakloop.flow.Resistance;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.MoistAir;
 import soakloop.rig.Conductance;
@@ -22,11 +23,13 @@ final class ExchangerReader {
   private final In in;
   private final Day day;
   private final Coolant coolant;
+  private final PressureLossReader losses;
 
-  ExchangerReader(In in, Day day, Coolant coolant) {
+  ExchangerReader(In in, Day day, Coolant coolant, PressureLossReader losses) {
     this.in = in;
     this.day = day;
     this.coolant = coolant;
+    this.losses = losses;
   }
 
   /** The core: its face is length by width, its depth the thickness. */
@@ -42,7 +45,7 @@ final class ExchangerReader {
       size.done();
     }
     bounded(size, block);
-    return exchanger(conductance, block, "air-flux", block.face(), 0);
+    return exchanger(conductance, new Sized(block, 2), "air-flux", block.face(), 0);
   }
 
   /** A core under a blower has only so much room. */
@@ -86,43 +89,64 @@ final class ExchangerReader {
     double density =
         MoistAir.of(day.temperature(), day.pressure(), day.humidity())
             .density(day.temperature(), day.pressure());
-    Block block = new Block(width, height, depth);
+    Optional<String> behind = in.text("behind");
+    Sized sized = new Sized(new Block(width, height, depth), 1);
+    double area = sized.block().face();
     return new HeatExchanger(
-        name,
-        exchanger(conductance, block, "air-speed", block.face() * density, density),
-        block.face());
+        name, exchanger(conductance, sized, "air-speed", area * density, density), area, behind);
   }
 
   private boolean needsSize(In conductance) {
     return in.has("geometry") || !conductance.has("value") || !in.has("mass") || !in.has("coolant");
   }
 
+  /**
+   * A block and how its default pressure loss goes.
+   *
+   * @param usualPasses of the exchanger that the default is for
+   */
+  private record Sized(Block block, int usualPasses) {
+    PressureLossReader.Way way(Passes passes) {
+      double along = block.along();
+      return new PressureLossReader.Way(
+          along, along > 0 ? block.volume() / along : 0, passes.count(), usualPasses);
+    }
+  }
+
   private Exchanger exchanger(
-      In conductance, Block block, String byFace, double flowPerUnit, double airDensity) {
+      In conductance, Sized sized, String byFace, double flowPerUnit, double airDensity) {
     Exchanger exchanger =
         in.has("geometry")
-            ? fromGeometry(block)
+            ? fromGeometry(sized)
             : fromValues(
                 new ConductanceReader(
                     conductance,
                     byFace,
                     flowPerUnit,
                     measured -> new MeasuredReader(measured, coolant, crossflow(), airDensity)),
-                block);
+                sized);
+    double air = in.optional("trapped-air").orElse(0);
     in.done();
-    return exchanger;
+    return exchanger.withAir(air);
   }
 
-  private Exchanger fromValues(ConductanceReader reader, Block block) {
+  private Exchanger fromValues(ConductanceReader reader, Sized sized) {
+    Block block = sized.block();
     Conductance conductance = reader.read(block);
     double metal = bySize("mass", "metal-per-volume", block.volume());
     double held = bySize("coolant", "coolant-share", block.volume());
     Passes passes = passes();
     return new Exchanger(
-        conductance, metal * Materials.ALUMINIUM_HEAT_CAPACITY, held, passes, grid(passes));
+        conductance,
+        metal * Materials.ALUMINIUM_HEAT_CAPACITY,
+        held,
+        passes,
+        grid(passes),
+        losses.read(in, sized.way(passes)));
   }
 
-  private Exchanger fromGeometry(Block block) {
+  private Exchanger fromGeometry(Sized sized) {
+    Block block = sized.block();
     Passes passes = passes();
     for (String other : new String[] {"conductance", "metal-per-volume", "coolant-share"}) {
       in.refuse(other, "has no use beside geometry; give one or the other");
@@ -135,8 +159,14 @@ final class ExchangerReader {
     Conductance conductance =
         made.<Conductance>map(GeometryReader.Made::conductance)
             .orElse(Fallbacks.exchanger().conductance());
+    Optional<Resistance> worked = conductance.geometry().map(Exchanger::resistance);
     return new Exchanger(
-        conductance, mass * Materials.ALUMINIUM_HEAT_CAPACITY, held, passes, grid(passes));
+        conductance,
+        mass * Materials.ALUMINIUM_HEAT_CAPACITY,
+        held,
+        passes,
+        grid(passes),
+        losses.read(in, sized.way(passes), worked));
   }
 
   /** Returns a value that is there, or so much per volume of block. */

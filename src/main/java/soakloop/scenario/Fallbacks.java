@@ -1,14 +1,15 @@
 package soakloop.scenario;
 
 import java.util.List;
+import java.util.Optional;
 import soakloop.rig.Core;
 import soakloop.rig.Exchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Passes;
 import soakloop.rig.PowerLawConductance;
-import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
+import soakloop.rig.PumpPower;
 
 /** Stand-ins that let reading go on after a problem; a scenario with a problem is never used. */
 final class Fallbacks {
@@ -20,8 +21,8 @@ final class Fallbacks {
       new Loop(
           List.of(
               new Core("core", EXCHANGER),
-              new Pump("pump", new PumpDelivery.StatedFlow(1e-3), 0, 1e-3)),
-          new PressureLoss(1, 1, 2));
+              new Pump("pump", new PumpDelivery.StatedFlow(1e-3), new PumpPower.Stated(0), 1e-3)),
+          Optional.empty());
 
   private Fallbacks() {}
 

@@ -204,6 +204,20 @@ final class In {
     return List.of();
   }
 
+  /** Returns the items of a list that is there, without reading it. */
+  List<Node> peek(String key) {
+    return entry(key)
+        .map(Node.Entry::value)
+        .filter(Node.Items.class::isInstance)
+        .map(node -> ((Node.Items) node).items())
+        .orElse(List.of());
+  }
+
+  /** Returns a section that stands in a list among other things. */
+  In item(String key, Node.Section item) {
+    return new In(context, path(key), join(table, key), Optional.of(item), item.mark());
+  }
+
   /** Returns the sections that a list is made of; their paths count from 1. */
   List<In> sections(String key) {
     return sections(key, join(table, key));
@@ -229,6 +243,16 @@ final class In {
   /** Returns the entries of this section without reading them. */
   List<Node.Entry> entries() {
     return section.map(Node.Section::entries).orElse(List.of());
+  }
+
+  /** Returns a value that says something of the model, not of the car: no study may move it. */
+  double ofModel(String key) {
+    KeySpec spec = spec(key);
+    Optional<Node.Entry> entry = entry(key);
+    if (entry.isEmpty()) {
+      missing(key);
+    }
+    return entry.flatMap(e -> quantity(key, e, spec)).orElse(fallback(spec)).value();
   }
 
   /** Checks a value that has no use here and does no harm. */

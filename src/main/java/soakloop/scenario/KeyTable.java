@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Estimate;
 import soakloop.quantity.QuantityException;
@@ -88,6 +90,36 @@ public final class KeyTable {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * Returns the entry of a key that a person wrote: list numbers do not count, nor do steps within
+   * steps, and a piece of the loop goes by its kind.
+   *
+   * @param key dotted path such as {@code session.2.wait.for}
+   */
+  public Optional<KeySpec> find(String key) {
+    List<String> parts =
+        Arrays.stream(key.split("\\.", -1)).filter(p -> !p.matches("\\d+")).toList();
+    String first = parts.isEmpty() ? "" : parts.get(0);
+    String path =
+        parts.stream()
+            .filter(p -> !(first.equals("session") && p.equals("steps")))
+            .collect(Collectors.joining("."));
+    return specs.values().stream().filter(s -> fits(s.key(), path)).findFirst();
+  }
+
+  private static boolean fits(String row, String path) {
+    if (!row.startsWith("*")) {
+      return row.equals(path);
+    }
+    String kind = row.substring(1);
+    return path.equals(kind) || (path.endsWith("-" + kind) && headIs(path, kind));
+  }
+
+  /** Returns whether what the kind ends is the path's first part, not a later one. */
+  private static boolean headIs(String path, String kind) {
+    return !path.substring(0, path.length() - kind.length()).contains(".");
   }
 
   private static KeyTable load() {

@@ -2,216 +2,121 @@ package soakloop.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import soakloop.flow.Resistance;
 import soakloop.fluid.Coolant;
-import soakloop.quantity.Curve;
-import soakloop.rig.Core;
+import soakloop.rig.Branches;
 import soakloop.rig.Day;
-import soakloop.rig.Hose;
 import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
-import soakloop.rig.Materials;
-import soakloop.rig.PressureLoss;
-import soakloop.rig.Pump;
-import soakloop.rig.PumpDelivery;
-import soakloop.rig.Reservoir;
 
 /** Reads the loop: its order, and each element by its name. */
 final class LoopReader {
   private static final int MAX_ELEMENTS = 40;
 
-  /**
-   * Smallest cell of a hose unless its scenario says otherwise, m3: smaller ones only cost time.
-   */
-  private static final double CELL_VOLUME = 0.1e-3;
-
-  private static final List<String> KINDS =
-      List.of("core", "pump", "reservoir", "hose", "heat-exchanger");
-
   private final In root;
-  private final Day day;
-  private final Coolant coolant;
+  private final PieceNames names;
+  private final PieceReader pieces;
+  private final Hydraulics hydraulics;
+  private int stretches;
 
   LoopReader(In root, Day day, Coolant coolant) {
     this.root = root;
-    this.day = day;
-    this.coolant = coolant;
+    this.names = new PieceNames(root);
+    this.hydraulics = hydraulics(root);
+    this.pieces = new PieceReader(root, day, coolant, hydraulics, names);
+  }
+
+  /** Finds out, before anything is read, which keys of pressure count. */
+  private static Hydraulics hydraulics(In root) {
+    boolean divides = root.peek("loop").stream().anyMatch(item -> item instanceof Node.Section);
+    if (!PumpReader.pushes(root.section("pump"))) {
+      return divides ? Hydraulics.PIECES : Hydraulics.NONE;
+    }
+    return root.has("plumbing") && !divides ? Hydraulics.PLUMBING : Hydraulics.PIECES;
   }
 
   Loop read() {
-    List<LoopElement> elements = new ArrayList<>();
-    List<String> names = new ArrayList<>();
     List<Node> items = root.items("loop");
     if (items.isEmpty()) {
-      for (Node.Entry entry : root.entries()) {
-        KeyTable.get().kindOf(entry.key()).ifPresent(kind -> root.ignore(entry.key()));
-      }
+      names.ignoreAll();
     }
+    List<LoopElement> elements = new ArrayList<>();
     for (Node item : items.subList(0, Math.min(items.size(), MAX_ELEMENTS))) {
-      Optional<String> name = name(item, names);
-      name.ifPresent(
-          n -> {
-            names.add(n);
-            element(n, item).ifPresent(elements::add);
-          });
+      if (item instanceof Node.Section section) {
+        parallel(section).ifPresent(elements::add);
+      } else {
+        names.take(item).flatMap(name -> pieces.read(name, item)).ifPresent(elements::add);
+      }
     }
     if (items.size() > MAX_ELEMENTS) {
       root.problem("loop", "has more than " + MAX_ELEMENTS + " pieces");
     }
-    requireOne(names, "core", items);
-    requireOne(names, "pump", items);
-    PressureLoss resistance = resistance(names.contains("pump"));
+    names.require("core", items);
+    names.require("pump", items);
+    Optional<Resistance.KnownPoint> plumbing = plumbing();
     if (root.context().hasProblems()) {
       return Fallbacks.loop();
     }
-    return new Loop(elements, resistance);
+    Stacking.check(elements, root);
+    return root.context().hasProblems() ? Fallbacks.loop() : new Loop(elements, plumbing);
   }
 
-  private Optional<String> name(Node item, List<String> before) {
-    if (!(item instanceof Node.Scalar scalar)) {
-      problem(item, "has " + item.kind() + " where the name of a piece should be");
-      return Optional.empty();
+  /** Reads ways side by side: a list of lists of names. */
+  private Optional<LoopElement> parallel(Node.Section section) {
+    stretches++;
+    In in = root.item("loop", section);
+    List<Node> items = in.items("parallel");
+    List<List<LoopElement>> ways = new ArrayList<>();
+    for (Node way : items.subList(0, Math.min(items.size(), MAX_ELEMENTS))) {
+      ways.add(way(way));
     }
-    if (before.contains(scalar.text())) {
-      boolean single = scalar.text().equals("core") || scalar.text().equals("pump");
-      problem(
-          item,
-          "names `"
-              + scalar.shown()
-              + "` twice; "
-              + (single ? "a loop has one" : "a second one needs a name of its own"));
-      return Optional.empty();
+    if (!items.isEmpty() && items.size() < 2) {
+      in.problem("parallel", "takes two lists of pieces at least, side by side");
     }
-    return Optional.of(scalar.text());
+    in.done();
+    return root.context().hasProblems()
+        ? Optional.empty()
+        : Optional.of(new Branches("parallel " + stretches, ways));
   }
 
-  private void requireOne(List<String> names, String kind, List<Node> items) {
-    if (names.contains(kind)) {
-      return;
-    }
-    root.ignore(kind);
-    if (!items.isEmpty()) {
-      root.problem("loop", "has no " + kind + "; name it where the coolant meets it");
-    }
-  }
-
-  private Optional<LoopElement> element(String name, Node item) {
-    if (name.equals("core")) {
-      return Optional.of(
-          new Core(name, new ExchangerReader(root.section(name), day, coolant).core()));
-    }
-    if (name.equals("pump")) {
-      return Optional.of(pump());
-    }
-    Optional<String> kind = KeyTable.get().kindOf(name);
-    if (kind.isEmpty()) {
-      problem(item, "found `" + Node.Scalar.shown(name) + "`; " + hint(name));
-      return Optional.empty();
-    }
-    In in = root.named(name, kind.get());
-    return switch (kind.get()) {
-      case "*reservoir" -> Optional.of(reservoir(name, in));
-      case "*hose" -> Optional.of(hose(name, in));
-      default -> heatExchanger(name, in, item);
-    };
-  }
-
-  private static String hint(String name) {
-    String allowed = "allowed: core, pump, and names that end in reservoir, hose or heat-exchanger";
-    return Nearest.to(name, KINDS).map(n -> "did you mean `" + n + "`? ").orElse("") + allowed;
-  }
-
-  private Optional<LoopElement> heatExchanger(String name, In in, Node item) {
-    if (!in.present()) {
-      if (!root.has(name)) {
-        problem(
-            item,
-            "names `"
-                + name
-                + "`, so a section `"
-                + name
-                + ":` must say at least the size of its"
-                + " face");
+  private List<LoopElement> way(Node way) {
+    List<LoopElement> elements = new ArrayList<>();
+    if (!(way instanceof Node.Items list) || list.items().isEmpty()) {
+      if (way instanceof Node.Scalar name) {
+        root.ignore(name.text());
       }
-      return Optional.empty();
+      names.problem(way, "has " + way.kind() + " in parallel; it takes lists of names of pieces");
+      return elements;
     }
-    return Optional.of(new ExchangerReader(in, day, coolant).heatExchanger(name));
-  }
-
-  private static Reservoir reservoir(String name, In in) {
-    Reservoir reservoir =
-        new Reservoir(name, in.number("volume"), in.number("surroundings-conductance"));
-    in.done();
-    return reservoir;
-  }
-
-  private static Hose hose(String name, In in) {
-    Materials.HoseWall material =
-        Materials.HoseWall.valueOf(in.choice("material").toUpperCase(Locale.ROOT));
-    double length = in.number("length");
-    double bore = in.number("bore");
-    Hose hose =
-        new Hose(
-            name,
-            length,
-            bore,
-            material.thick(in.number("wall")),
-            in.number("outside-coefficient"),
-            cells(in, Math.PI / 4 * bore * bore * length),
-            in.count("layers"));
-    in.done();
-    return hose;
-  }
-
-  /** Returns the cells asked for, or else the usual ones, fewer in a hose that holds little. */
-  private static int cells(In in, double volume) {
-    int cells = in.count("cells");
-    return in.has("cells") ? cells : Math.max(1, Math.min(cells, (int) (volume / CELL_VOLUME)));
-  }
-
-  private Pump pump() {
-    In in = root.section("pump");
-    Optional<Curve> curve = in.curve("curve");
-    PumpDelivery delivery;
-    if (curve.isPresent()) {
-      in.refuse("flow", "has no use beside curve; give one or the other");
-      delivery = fromCurve(in, curve.get());
-    } else {
-      delivery = new PumpDelivery.StatedFlow(in.number("flow"));
-    }
-    Pump pump = new Pump("pump", delivery, in.number("power"), in.number("coolant"));
-    in.done();
-    return pump;
-  }
-
-  private static PumpDelivery fromCurve(In in, Curve curve) {
-    if (!in.context().hasProblems(in.path("curve"))) {
-      try {
-        return new PumpDelivery.FromCurve(curve);
-      } catch (IllegalArgumentException e) {
-        in.problem("curve", "is not a pump's: " + e.getMessage());
+    for (Node item : list.items().subList(0, Math.min(list.items().size(), MAX_ELEMENTS))) {
+      Optional<String> name = names.take(item);
+      if (name.isPresent() && PieceNames.isSingle(name.get())) {
+        names.problem(item, "has the " + name.get() + " in parallel; name it outside");
+        root.ignore(name.get());
+      } else {
+        name.flatMap(n -> pieces.read(n, item)).ifPresent(elements::add);
       }
     }
-    return new PumpDelivery.StatedFlow(1e-3);
+    return elements;
   }
 
-  private PressureLoss resistance(boolean hasPump) {
-    if (hasPump && !root.section("pump").has("curve")) {
-      root.refuse(
-          "plumbing",
-          "has no use: the pump's flow does not come from a curve; give pump.curve, or take this"
-              + " out");
-      return Fallbacks.loop().resistance();
+  private Optional<Resistance.KnownPoint> plumbing() {
+    if (hydraulics == Hydraulics.PLUMBING) {
+      In in = root.section("plumbing");
+      Resistance.KnownPoint loss =
+          new Resistance.KnownPoint(
+              in.number("pressure-loss"), in.number("at-flow"), in.number("exponent"));
+      in.done();
+      return Optional.of(loss);
     }
-    In in = root.section("plumbing");
-    PressureLoss loss =
-        new PressureLoss(in.number("pressure-loss"), in.number("at-flow"), in.number("exponent"));
-    in.done();
-    return loss;
-  }
-
-  private void problem(Node item, String message) {
-    root.context().problem(item.mark(), "loop", message);
+    root.refuse(
+        "plumbing",
+        PumpReader.pushes(root.section("pump"))
+            ? "cannot say how the flow divides among ways in parallel; take it out, and the pieces'"
+                + " own losses count"
+            : "has no use: the pump's flow does not come from a curve or label; give pump.curve or"
+                + " pump.label, or take this out");
+    return Optional.empty();
   }
 }

@@ -14,12 +14,10 @@ import soakloop.rig.Blower;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
-import soakloop.rig.HeatExchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Materials;
 import soakloop.rig.Rig;
 import soakloop.rig.Sensor;
-import soakloop.rig.Thermostat;
 import soakloop.rig.Underhood;
 
 /** Reads the hardware, section by section. */
@@ -40,10 +38,7 @@ final class RigReader {
     DuctMetal plenum = plenum();
     Sensor sensor = sensor();
     Loop loop = new LoopReader(root, day, coolant).read();
-    boolean blows =
-        root.context().hasProblems()
-            || loop.elements().stream().anyMatch(HeatExchanger.class::isInstance);
-    Airflow airflow = blows ? airflow() : noAirflow();
+    Airflow airflow = new AirflowReader(root, day).read(loop);
     return new Rig(coolant, engine, blower, boost, plenum, sensor, loop, airflow, underhood());
   }
 
@@ -126,61 +121,6 @@ final class RigReader {
             in.number("boss-share"));
     in.done();
     return sensor;
-  }
-
-  private Airflow airflow() {
-    In in = root.section("airflow");
-    double shopFan = shopFan(in);
-    double carFan = in.word("car-fan").isPresent() ? 0 : in.number("car-fan");
-    Airflow airflow =
-        new Airflow(
-            shopFan,
-            carFan,
-            in.number("road-share"),
-            in.number("still-air"),
-            in.number("inlet-rise"),
-            thermostat(in, carFan));
-    in.done();
-    return airflow;
-  }
-
-  private static double shopFan(In in) {
-    Optional<String> word = in.word("shop-fan");
-    double speed = 0;
-    if (word.isEmpty()) {
-      speed = in.number("shop-fan");
-    } else if (!word.get().equals("none")) {
-      speed = in.number(word.get());
-    }
-    // What the words mean may be said whether they are used or not.
-    in.idle("weak");
-    in.idle("strong");
-    return speed;
-  }
-
-  private static Optional<Thermostat> thermostat(In airflow, double carFan) {
-    In in = airflow.section("thermostat");
-    if (!in.present()) {
-      return Optional.empty();
-    }
-    double on = in.number("on");
-    double off = in.number("off");
-    in.done();
-    if (!airflow.has("car-fan") || carFan == 0) {
-      airflow.problem("thermostat", "switches the car fan; give the face speed that car-fan makes");
-    }
-    if (!(off < on)) {
-      if (in.has("on") && in.has("off")) {
-        in.problem("off", "must be below on");
-      }
-      return Optional.empty();
-    }
-    return Optional.of(new Thermostat(on, off));
-  }
-
-  private Airflow noAirflow() {
-    root.refuse("airflow", "has no use: there is no heat exchanger in the loop to blow on");
-    return new Airflow(0, 0, 0, 1, 0, Optional.empty());
   }
 
   private Underhood underhood() {

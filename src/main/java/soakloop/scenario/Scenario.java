@@ -32,6 +32,7 @@ import soakloop.simulate.Setup;
  * @param logged the logged run beside it, if any
  * @param values every physical value used, stated or assumed
  * @param assumed the defaults used, with reasons
+ * @param fitted what a fit left in it, if it comes from one
  * @param source the text it came from, from which variants are made
  */
 public record Scenario(
@@ -48,6 +49,7 @@ public record Scenario(
     Optional<Logged> logged,
     List<Stated> values,
     List<Assumed> assumed,
+    Optional<FitRecord> fitted,
     Source source) {
   /**
    * What must not be passed.

@@ -98,6 +98,7 @@ public final class ScenarioReader {
       return Optional.empty();
     }
     Session session = new Session(phases);
+    Optional<FitRecord> fitted = new FitRecordReader(root, context.values()).read();
     return Optional.of(
         new Scenario(
             source.name(),
@@ -113,6 +114,7 @@ public final class ScenarioReader {
             logged.map(l -> placed(l, session, root)),
             context.values(),
             context.assumed(),
+            fitted,
             source));
   }
 

@@ -8,9 +8,11 @@ import soakloop.quantity.Curve;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
 import soakloop.rig.Day;
+import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
+import soakloop.session.IceAdded;
 import soakloop.session.Phase;
 
 /** Reads what the car does, step by step, with repeats written out. */
@@ -23,6 +25,7 @@ final class SessionReader {
       List.of("settle", "idle", "pull", "wait", "cruise", "replay");
 
   private final In root;
+  private final boolean iced;
   private final Rig rig;
   private final Day day;
   private final Optional<Scenario.Logged> logged;
@@ -34,6 +37,8 @@ final class SessionReader {
 
   SessionReader(In root, Rig rig, Day day, Optional<Scenario.Logged> logged) {
     this.root = root;
+    this.iced =
+        rig.loop().pieces().stream().anyMatch(p -> p instanceof Reservoir r && r.ice().isPresent());
     this.rig = rig;
     this.day = day;
     this.logged = logged;
@@ -155,7 +160,23 @@ final class SessionReader {
     Drive drive = off ? new Drive.EngineOff() : idle();
     waits++;
     String name = pulls > 0 ? "wait after pull " + pulls : "wait " + waits;
-    add(name, Phase.Kind.WAIT, in.number("for"), drive, in);
+    double duration = in.number("for");
+    Optional<IceAdded> ice = ice(in);
+    Cooling cooling = cooling(in);
+    in.done();
+    phases.add(
+        new Phase(name, Phase.Kind.WAIT, duration, drive, cooling, OptionalDouble.empty(), ice));
+  }
+
+  private Optional<IceAdded> ice(In in) {
+    if (!in.has("ice")) {
+      in.refuse("drain", "makes room for ice; say how much ice goes in");
+      return Optional.empty();
+    }
+    if (!iced && !in.context().hasProblems()) {
+      in.problem("ice", "needs a reservoir with a section ice, which says what the ice is like");
+    }
+    return Optional.of(new IceAdded(in.number("ice"), in.on("drain")));
   }
 
   private void cruise(In in) {
@@ -277,6 +298,6 @@ final class SessionReader {
           case "off" -> Cooling.Fan.OFF;
           default -> Cooling.Fan.AUTO;
         };
-    return new Cooling(in.on("pump"), in.on("shop-fan"), fan);
+    return new Cooling(in.on("pump"), in.on("shop-fan"), fan, in.on("chiller"));
   }
 }

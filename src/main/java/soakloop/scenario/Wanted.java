@@ -25,7 +25,7 @@ final class Wanted {
               + pointsExample(spec)
               + (spec.choices().isEmpty() ? "" : "; or " + oneOf(spec.choices()));
       case SECTION -> "a section of keys" + keys(spec.key());
-      case LIST -> "a list" + keys(spec.key());
+      case LIST -> "a list" + (spec.key().equals("loop") ? "" : keys(spec.key()));
     };
   }
 

@@ -6,10 +6,16 @@ package soakloop.session;
  * @param pump whether the coolant pump runs
  * @param shopFan whether the shop fan runs
  * @param carFan what the car's fan does
+ * @param chiller whether chillers are switched on
  */
-public record Cooling(boolean pump, boolean shopFan, Fan carFan) {
-  /** Everything as the rig has it: pump on, shop fan on, car fan by its thermostat. */
+public record Cooling(boolean pump, boolean shopFan, Fan carFan, boolean chiller) {
+  /** Everything as the rig has it: pump, shop fan and chiller on, car fan by its thermostat. */
   public static final Cooling ALL = new Cooling(true, true, Fan.AUTO);
+
+  /** Makes a cooling with chillers switched on. */
+  public Cooling(boolean pump, boolean shopFan, Fan carFan) {
+    this(pump, shopFan, carFan, true);
+  }
 
   /** What the car's fan does. */
   public enum Fan {

@@ -1,5 +1,6 @@
 package soakloop.session;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.quantity.Require;
 
@@ -12,6 +13,7 @@ import soakloop.quantity.Require;
  * @param drive what engine and road do
  * @param cooling what cools
  * @param countedAt for a pull, the time from its start at which it is counted, s
+ * @param ice put into the tank as it begins
  */
 public record Phase(
     String name,
@@ -19,7 +21,8 @@ public record Phase(
     double duration,
     Drive drive,
     Cooling cooling,
-    OptionalDouble countedAt) {
+    OptionalDouble countedAt,
+    Optional<IceAdded> ice) {
   /** What a phase is. */
   public enum Kind {
     /** Comes to rest before time zero. */
@@ -34,6 +37,17 @@ public record Phase(
     CRUISE,
     /** Follows a log. */
     REPLAY
+  }
+
+  /** Makes a phase that begins without ice being put in. */
+  public Phase(
+      String name,
+      Kind kind,
+      double duration,
+      Drive drive,
+      Cooling cooling,
+      OptionalDouble countedAt) {
+    this(name, kind, duration, drive, cooling, countedAt, Optional.empty());
   }
 
   /** Checks the parts. */

@@ -67,7 +67,15 @@ public enum Channel {
   /** Heat from the underhood air to hoses, reservoir and blower case. */
   HEAT_UNDERHOOD("heat from underhood air", Dimension.POWER),
   /** Heat from the loop to the outside air through the heat exchangers. */
-  HEAT_AMBIENT("heat to the outside air", Dimension.POWER);
+  HEAT_AMBIENT("heat to the outside air", Dimension.POWER),
+  /** Heat from the coolant to ice and the water it has become. */
+  HEAT_ICE("heat into the ice", Dimension.POWER),
+  /** Heat from the coolant to the refrigerant of chillers. */
+  HEAT_CHILLER("heat to the chiller", Dimension.POWER),
+  /** Power that drives the chillers. */
+  CHILLER_POWER("chiller power", Dimension.POWER),
+  /** Ice in the tank; NaN where none ever goes in. */
+  ICE_LEFT("ice left", Dimension.MASS);
 
   private final String label;
   private final Dimension dimension;

@@ -57,7 +57,8 @@ final class CoreCells extends CrossedCells {
   public void heats(double[] y, Moment m) {}
 
   @Override
-  public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
+  public void jacobian(
+      double[] y, Moment m, Outflow inlet, Ledger ledger, JacobianEntries entries) {
     cells.jacobian().air(m.airCapacityRate, ledger.core(), 1, entries);
     cells.jacobian().coolant(m, inlet, entries);
   }

@@ -18,8 +18,8 @@ abstract sealed class CrossedCells implements LoopCells permits CoreCells, HeatE
   }
 
   @Override
-  public int[] outletStates() {
-    return cells.outletStates();
+  public Outflow outflow() {
+    return cells.outflow();
   }
 
   @Override

@@ -10,6 +10,9 @@ import soakloop.rig.Exchanger;
  * air passes quasi-steadily.
  */
 final class ExchangerCells {
+  /** Relative change of flow that moves a conductance by less than it itself, and is let be. */
+  private static final double SAME_FLOW = 1e-3;
+
   private final Exchanger exchanger;
   private final EnthalpyScale coolant;
   private final ExchangerSides sides;
@@ -66,7 +69,9 @@ final class ExchangerCells {
   }
 
   /**
-   * Recomputes what depends on the flows, and on temperatures where the conductance does.
+   * Recomputes what depends on the flows, and on temperatures where the conductance does; else only
+   * if they changed, the coolant's by more than {@link #SAME_FLOW}, which viscosity moves all the
+   * time.
    *
    * @param airIn temperature of the air that enters, K
    * @param air air mass flow, kg/s
@@ -82,7 +87,9 @@ final class ExchangerCells {
       double coolantFlow,
       double coolantRate) {
     boolean warms = sides.followTemperature();
-    if (!warms && air == knownAir && coolantFlow == knownCoolant) {
+    if (!warms
+        && air == knownAir
+        && Math.abs(coolantFlow - knownCoolant) <= SAME_FLOW * knownCoolant) {
       return;
     }
     knownAir = air;
@@ -163,6 +170,11 @@ final class ExchangerCells {
     return airOut;
   }
 
+  /** Returns the share of a difference in the entering air that is left where it leaves. */
+  double airKept() {
+    return jacobian.left(grid.depth());
+  }
+
   /** Returns the heat that the air gave, W. */
   double heat() {
     return heat;
@@ -201,15 +213,15 @@ final class ExchangerCells {
   }
 
   void outlet(double[] y, Moment m) {
-    int[] leaving = outletStates();
+    Outflow leaving = outflow();
     double sum = 0;
-    for (int state : leaving) {
-      sum += y[state];
+    for (int i = 0; i < leaving.size(); i++) {
+      sum += y[leaving.state(i)];
     }
-    m.coolantTheta = sum / leaving.length;
+    m.coolantTheta = sum / leaving.size();
   }
 
-  int[] outletStates() {
+  Outflow outflow() {
     return grid.leaving(grid.passes() - 1);
   }
 

@@ -20,7 +20,7 @@ final class ExchangerGrid {
   private final int coolantFirst;
   private final int wallFirst;
   private final int[] cellAt;
-  private final int[][] leaving;
+  private final Outflow[] leaving;
 
   ExchangerGrid(Exchanger exchanger, StateLayout layout) {
     this.passes = exchanger.passes().count();
@@ -32,16 +32,18 @@ final class ExchangerGrid {
     this.coolantFirst = layout.reserveCoolant(cells());
     this.wallFirst = layout.reserve(cells());
     this.cellAt = new int[cells()];
-    this.leaving = new int[passes][lanes];
+    this.leaving = new Outflow[passes];
     for (int p = 0; p < passes; p++) {
+      int[] last = new int[lanes];
       for (int k = 0; k < lanes; k++) {
-        leaving[p][k] = coolant(cell(p, along - 1, k));
+        last[k] = coolant(cell(p, along - 1, k));
         for (int j = 0; j < along; j++) {
           int strip = deep ? (p % 2 == 0 ? j : along - 1 - j) : p * along + j;
           int level = deep ? (passes - 1 - p) * lanes + k : k;
           cellAt[level * strips + strip] = cell(p, j, k);
         }
       }
+      leaving[p] = Outflow.even(last);
     }
   }
 
@@ -94,7 +96,7 @@ final class ExchangerGrid {
   }
 
   /** Returns the states of the coolant that leaves a pass, lane by lane. */
-  int[] leaving(int pass) {
+  Outflow leaving(int pass) {
     return leaving[pass];
   }
 }

@@ -48,12 +48,12 @@ final class ExchangerJacobian {
   }
 
   /** Gives the coolant's side; a theta's temperature is taken to change as the theta does. */
-  void coolant(Moment m, int[] inlet, JacobianEntries entries) {
+  void coolant(Moment m, Outflow inlet, JacobianEntries entries) {
     double share = coefficients.theta();
     double exchange = m.coolantMassFlow / (grid.lanes() * cellMass);
     double perHeat = 1 / cellHeat;
     for (int p = 0; p < grid.passes(); p++) {
-      int[] passInlet = p == 0 ? inlet : grid.leaving(p - 1);
+      Outflow passInlet = p == 0 ? inlet : grid.leaving(p - 1);
       for (int k = 0; k < grid.lanes(); k++) {
         for (int j = 0; j < grid.along(); j++) {
           int row = grid.coolant(grid.cell(p, j, k));
@@ -61,8 +61,9 @@ final class ExchangerJacobian {
           double withIn = coolantSide * (1 - share);
           double withOut = coolantSide * share;
           if (j == 0) {
-            for (int column : passInlet) {
-              double part = 1.0 / passInlet.length;
+            for (int i = 0; i < passInlet.size(); i++) {
+              int column = passInlet.state(i);
+              double part = passInlet.share(i);
               entries.add(row, column, part * (exchange - perHeat * withIn));
               entries.add(wall, column, part * withIn / cellMetal);
             }
@@ -144,7 +145,7 @@ final class ExchangerJacobian {
   }
 
   /** Returns the share of a difference that the air keeps after some cells. */
-  private double left(int cells) {
+  double left(int cells) {
     double left = 1;
     for (int i = 0; i < cells; i++) {
       left *= 1 - coefficients.airShare();

@@ -60,7 +60,9 @@ final class FlowTable {
     double here = across(i, j, x);
     double next = across(i, j + 1, x);
     double high = across(i, j + 2, x);
-    return between(low, here, next, high, y);
+    double value = between(low, here, next, high, y);
+    // Beside a fall to next to nothing a cubic dips below it.
+    return value > 0 ? value : law.at(flow, temperature);
   }
 
   private double across(int i, int j, double x) {

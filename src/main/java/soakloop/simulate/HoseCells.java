@@ -35,7 +35,7 @@ final class HoseCells implements LoopCells {
   private final int wallFirst;
   private final int cells;
   private final int layers;
-  private final int[] outlet;
+  private final Outflow outflow;
   private final double cellMass;
   private final double[] layerCapacity;
 
@@ -51,7 +51,7 @@ final class HoseCells implements LoopCells {
     this.cells = hose.cells();
     this.layers = layers(hose);
     this.first = layout.reserveCoolant(cells);
-    this.outlet = new int[] {first + cells - 1};
+    this.outflow = Outflow.even(first + cells - 1);
     this.wallFirst = layout.reserve(cells * layers);
     this.cellMass = density * hose.coolantVolume() / cells;
     this.layerCapacity = new double[layers];
@@ -131,8 +131,9 @@ final class HoseCells implements LoopCells {
     joint[0] = 1 / (1 / (film(mean, coolantFlow) * area) + beyondFilm);
   }
 
-  private double film(double temperature, double flow) {
+  private double film(double mean, double flow) {
     double bore = hose.bore();
+    double temperature = coolant.held(mean);
     double viscosity = coolant.viscosity(temperature);
     double reynolds = 4 * flow * coolant.density(temperature) / (Math.PI * bore * viscosity);
     double conductivity = coolant.conductivity(temperature);
@@ -206,15 +207,16 @@ final class HoseCells implements LoopCells {
   }
 
   @Override
-  public int[] outletStates() {
-    return outlet;
+  public Outflow outflow() {
+    return outflow;
   }
 
   @Override
-  public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
+  public void jacobian(
+      double[] y, Moment m, Outflow inlet, Ledger ledger, JacobianEntries entries) {
     double exchange = m.coolantMassFlow / cellMass;
-    for (int column : inlet) {
-      entries.add(first, column, exchange / inlet.length);
+    for (int k = 0; k < inlet.size(); k++) {
+      entries.add(first, inlet.state(k), exchange * inlet.share(k));
     }
     double before = m.coolantTheta;
     for (int i = 0; i < cells; i++) {
@@ -233,8 +235,8 @@ final class HoseCells implements LoopCells {
         if (i > 0) {
           entries.add(to, row - 1, -sign * withBack);
         } else {
-          for (int column : inlet) {
-            entries.add(to, column, -sign * withBack / inlet.length);
+          for (int k = 0; k < inlet.size(); k++) {
+            entries.add(to, inlet.state(k), -sign * withBack * inlet.share(k));
           }
         }
       }

@@ -8,7 +8,7 @@ package soakloop.simulate;
  */
 final class Ledger {
   /** Number of integrated flows. */
-  static final int FLOWS = 7;
+  static final int FLOWS = 8;
 
   /** Tolerance that takes a flow out of the step control, J. */
   static final double IGNORED = 1e12;
@@ -48,6 +48,11 @@ final class Ledger {
     return first + 5;
   }
 
+  /** Returns the row of the heat that chillers take out of the loop. */
+  int chiller() {
+    return first + 7;
+  }
+
   void derivatives(double[] dy, Moment m) {
     dy[first] = m.heatCore;
     dy[first + 1] = m.heatDucts;
@@ -61,7 +66,9 @@ final class Ledger {
             + Math.abs(m.heatEngine)
             + m.pumpPower
             + Math.abs(m.heatUnderhood)
-            + Math.abs(m.heatAmbient);
+            + Math.abs(m.heatAmbient)
+            + m.heatChiller;
+    dy[first + 7] = m.heatChiller;
   }
 
   /** Sets all flows back to zero. */
@@ -80,10 +87,12 @@ final class Ledger {
         y[first + 3],
         y[first + 4],
         y[first + 5],
+        y[first + 7],
         after.coolant() - before.coolant(),
         after.exchangers() - before.exchangers(),
         after.walls() - before.walls(),
         after.ducts() - before.ducts(),
+        after.ice() - before.ice(),
         y[first + 6]);
   }
 
@@ -94,6 +103,7 @@ final class Ledger {
    * @param exchangers in the metal of core and heat exchangers
    * @param walls in hose walls
    * @param ducts in blower case and plenum metal
+   * @param ice in ice and the water it has become, since it went in
    */
-  record Stored(double coolant, double exchangers, double walls, double ducts) {}
+  record Stored(double coolant, double exchangers, double walls, double ducts, double ice) {}
 }

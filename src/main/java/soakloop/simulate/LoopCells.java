@@ -11,6 +11,9 @@ interface LoopCells {
   /** Prepares coefficients that hold for a whole phase. */
   default void startPhase(double[] y, double coolantFlow) {}
 
+  /** Takes up the moment's flows, before anything is asked that depends on them. */
+  default void flows(Moment m) {}
+
   /**
    * Writes this element's derivatives and adds its heat flows to the moment.
    *
@@ -24,19 +27,19 @@ interface LoopCells {
   /** Sets the moment's coolant to what leaves this element. */
   void outlet(double[] y, Moment m);
 
-  /** Returns the states whose mean is the coolant that leaves this element. */
-  int[] outletStates();
+  /** Returns the states that leave this element. */
+  Outflow outflow();
 
   /**
    * Gives this element's part of the Jacobian at the moment's flows and coefficients.
    *
    * @param y the state
    * @param m the moment found there
-   * @param inlet the states whose mean enters
+   * @param inlet the states that enter
    * @param ledger where its heat flows are booked
    * @param entries takes the part
    */
-  void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries);
+  void jacobian(double[] y, Moment m, Outflow inlet, Ledger ledger, JacobianEntries entries);
 
   /** Sets every temperature of the element, K. */
   void fill(double[] y, double temperature);
@@ -46,6 +49,11 @@ interface LoopCells {
 
   /** Returns the enthalpy stored in exchanger metal, J. */
   default double storedInMetal(double[] y) {
+    return 0;
+  }
+
+  /** Returns what ice and the water it has become gained since it went in, J. */
+  default double storedInIce(double[] y) {
     return 0;
   }
 

@@ -1,18 +1,12 @@
 package soakloop.simulate;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import soakloop.fluid.Coolant;
-import soakloop.fluid.MoistAir;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
-import soakloop.rig.Exchanger;
-import soakloop.rig.HeatExchanger;
-import soakloop.rig.Hose;
 import soakloop.rig.LoopElement;
 import soakloop.rig.Pump;
-import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
@@ -26,18 +20,15 @@ import soakloop.session.Phase;
  * is a state, so there is nothing to iterate. Not thread-safe: a run has a model of its own.
  */
 final class LoopModel implements LinearlyImplicitEquation {
-  /** Coolant fills the loop at this temperature; its mass then stays, K. */
-  private static final double FILL = 293.15;
-
   private final Rig rig;
   private final Day day;
   private final double engineCoolantAtStart;
   private final Coolant coolant;
   private final EnthalpyScale scale;
-  private final double pumpedFlow;
-  private final double pumpPower;
+  private final LoopFlow flow;
   private final StateLayout layout = new StateLayout();
-  private final List<LoopCells> loop = new ArrayList<>();
+  private final LoopPlaces places;
+  private final List<LoopCells> loop;
   private final AirPath air;
   private final Ledger ledger;
   private final Moment moment = new Moment();
@@ -58,52 +49,15 @@ final class LoopModel implements LinearlyImplicitEquation {
     this.engineCoolantAtStart = engineCoolantAtStart;
     this.coolant = rig.coolant();
     this.scale = new EnthalpyScale(coolant);
-    this.pumpedFlow = LoopFlow.operating(rig.loop());
-    this.pumpPower = rig.loop().pump().power();
-    double density = coolant.density(FILL);
-    double airDensity =
-        MoistAir.of(day.temperature(), day.pressure(), day.humidity())
-            .density(day.temperature(), day.pressure());
-    for (LoopElement element : rig.loop().elements()) {
-      loop.add(compile(element, density, airDensity));
-    }
+    this.flow = new LoopFlow(rig.loop(), coolant);
+    this.places = new LoopPlaces(rig, day, scale, layout, flow);
+    this.loop = places.around();
     this.coreAt = first(Core.class);
-    this.core = (CoreCells) loop.get(coreAt);
+    this.core = (CoreCells) places.cells(coreAt);
     this.pumpAt = first(Pump.class);
-    this.pumpState = ((MixedCell) loop.get(pumpAt)).index();
+    this.pumpState = ((MixedCell) places.cells(pumpAt)).index();
     this.air = new AirPath(rig, day, core, layout);
     this.ledger = new Ledger(layout);
-  }
-
-  private LoopCells compile(LoopElement element, double density, double airDensity) {
-    double mass = density * element.coolantVolume();
-    if (element instanceof Reservoir r) {
-      return MixedCell.reservoir(scale, layout, mass, r.surroundings());
-    }
-    if (element instanceof Pump) {
-      return MixedCell.pump(scale, layout, mass);
-    }
-    if (element instanceof Hose h) {
-      return new HoseCells(h, coolant, scale, layout, density);
-    }
-    if (element instanceof Core c) {
-      return new CoreCells(
-          cells(c.exchanger(), density, Optional.of(new CondensingAir(day))),
-          coolant,
-          new CoreLoss(c.exchanger().conductance().geometry()));
-    }
-    HeatExchanger x = (HeatExchanger) element;
-    return new HeatExchangerCells(
-        cells(x.exchanger(), density, Optional.empty()),
-        coolant,
-        x.faceArea(),
-        airDensity,
-        rig.airflow().inletRise());
-  }
-
-  private ExchangerCells cells(
-      Exchanger exchanger, double density, Optional<CondensingAir> vapour) {
-    return new ExchangerCells(exchanger, coolant, scale, layout, density, vapour);
   }
 
   /** Takes up a phase: its drive, its cooling, and coefficients at the state it starts from. */
@@ -111,8 +65,9 @@ final class LoopModel implements LinearlyImplicitEquation {
     drive = phase.drive();
     cooling = phase.cooling();
     phaseStart = start;
+    flow.moveTo(scale.temperature(y[pumpState]));
     for (LoopCells cells : loop) {
-      cells.startPhase(y, cooling.pump() ? pumpedFlow : 0);
+      cells.startPhase(y, cooling.pump() ? flow.flow() : 0);
     }
   }
 
@@ -147,7 +102,7 @@ final class LoopModel implements LinearlyImplicitEquation {
     LoopCells before = loop.get(loop.size() - 1);
     for (LoopCells cells : loop) {
       before.outlet(y, moment);
-      cells.jacobian(y, moment, before.outletStates(), ledger, entries);
+      cells.jacobian(y, moment, before.outflow(), ledger, entries);
       before = cells;
     }
   }
@@ -163,7 +118,7 @@ final class LoopModel implements LinearlyImplicitEquation {
     m.clearHeat();
     boundaries(t, y, m);
     air.beforeCore(y, dy, m);
-    core.passAir(y, m);
+    passAir(y, m);
     loop.get(loop.size() - 1).outlet(y, m);
     for (LoopCells cells : loop) {
       cells.derivatives(y, dy, m);
@@ -185,12 +140,23 @@ final class LoopModel implements LinearlyImplicitEquation {
     m.clearHeat();
     boundaries(t, y, m);
     air.beforeCore(y, ducts, m);
-    core.passAir(y, m);
+    passAir(y, m);
     for (LoopCells cells : loop) {
       cells.heats(y, m);
     }
     air.afterCore(y, ducts, m);
     return m;
+  }
+
+  /** Lets air pass core and heat exchangers, each at its coolant's flow. */
+  private void passAir(double[] y, Moment m) {
+    core.passAir(y, m);
+    for (LoopCells cells : loop) {
+      cells.flows(m);
+    }
+    for (HeatExchangerCells exchanger : places.inAirOrder()) {
+      exchanger.passAir(y, m);
+    }
   }
 
   private void boundaries(double t, double[] y, Moment m) {
@@ -199,9 +165,13 @@ final class LoopModel implements LinearlyImplicitEquation {
     m.day = day.temperatureAt(t);
     m.engineCoolant = Double.isNaN(in.engineCoolant) ? engineCoolantAtStart : in.engineCoolant;
     m.underhood = rig.underhood().temperature(m.day, m.engineCoolant, in.roadSpeed);
-    m.coolantFlow = cooling.pump() ? pumpedFlow : 0;
-    m.coolantMassFlow = m.coolantFlow * coolant.density(scale.temperature(y[pumpState]));
-    m.pumpPower = cooling.pump() ? pumpPower : 0;
+    double atPump = scale.temperature(y[pumpState]);
+    flow.moveTo(atPump);
+    m.coolantFlow = cooling.pump() ? flow.flow() : 0;
+    m.coolantMassFlow = m.coolantFlow * coolant.density(atPump);
+    m.pumpPower = cooling.pump() ? flow.power() : 0;
+    m.engineRuns = in.load != Inputs.Load.OFF;
+    m.chillerOn = cooling.chiller();
     m.faceSpeed = rig.airflow().faceSpeed(in.roadSpeed, cooling.shopFan(), carFanRuns(in));
   }
 
@@ -219,15 +189,18 @@ final class LoopModel implements LinearlyImplicitEquation {
     return layout.isCoolant(state) ? scale.temperature(y[state]) : y[state];
   }
 
-  /** Returns the temperature of the coolant entering a loop element. */
-  double entering(int element, double[] y) {
-    int before = (element + loop.size() - 1) % loop.size();
-    return leaving(before, y);
+  /** Returns the temperature of the coolant entering a piece of the loop. */
+  double entering(int place, double[] y) {
+    return leaving(places.before(place), y);
   }
 
-  /** Returns the temperature of the coolant leaving a loop element. */
-  double leaving(int element, double[] y) {
-    loop.get(element).outlet(y, moment);
+  /** Returns the temperature of the coolant leaving a piece of the loop. */
+  double leaving(int place, double[] y) {
+    return leaving(places.cells(place), y);
+  }
+
+  private double leaving(LoopCells cells, double[] y) {
+    cells.outlet(y, moment);
     return scale.temperature(moment.coolantTheta);
   }
 
@@ -235,15 +208,17 @@ final class LoopModel implements LinearlyImplicitEquation {
     double inCoolant = 0;
     double inMetal = 0;
     double inWalls = 0;
+    double inIce = 0;
     for (LoopCells cells : loop) {
       inCoolant += cells.storedInCoolant(y);
       inMetal += cells.storedInMetal(y);
       inWalls += cells.storedInWalls(y);
+      inIce += cells.storedInIce(y);
     }
     double ducts =
         rig.blower().casing().heatCapacity() * y[air.casing()]
             + rig.plenum().heatCapacity() * y[air.plenum()];
-    return new Ledger.Stored(inCoolant, inMetal, inWalls, ducts);
+    return new Ledger.Stored(inCoolant, inMetal, inWalls, ducts, inIce);
   }
 
   void fillLoop(double[] y, double temperature) {
@@ -258,6 +233,11 @@ final class LoopModel implements LinearlyImplicitEquation {
 
   AirPath air() {
     return air;
+  }
+
+  /** Returns the tank that ice goes into. */
+  Optional<TankCells> iced() {
+    return places.iced();
   }
 
   CoreCells core() {
@@ -276,14 +256,8 @@ final class LoopModel implements LinearlyImplicitEquation {
     return ledger;
   }
 
-  /** Returns the place in the loop of the first element of a kind; -1 if there is none. */
+  /** Returns the place of the first piece of a kind; -1 if there is none. */
   final int first(Class<? extends LoopElement> kind) {
-    List<LoopElement> elements = rig.loop().elements();
-    for (int i = 0; i < elements.size(); i++) {
-      if (kind.isInstance(elements.get(i))) {
-        return i;
-      }
-    }
-    return -1;
+    return places.first(kind);
   }
 }

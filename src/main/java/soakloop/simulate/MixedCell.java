@@ -7,7 +7,7 @@ final class MixedCell implements LoopCells {
   private final double mass;
   private final double surroundings;
   private final boolean isPump;
-  private final int[] outlet;
+  private final Outflow outflow;
 
   private MixedCell(
       EnthalpyScale coolant, StateLayout layout, double mass, double surroundings, boolean isPump) {
@@ -16,7 +16,7 @@ final class MixedCell implements LoopCells {
     this.mass = mass;
     this.surroundings = surroundings;
     this.isPump = isPump;
-    this.outlet = new int[] {index};
+    this.outflow = Outflow.even(index);
   }
 
   static MixedCell reservoir(
@@ -57,15 +57,16 @@ final class MixedCell implements LoopCells {
   }
 
   @Override
-  public int[] outletStates() {
-    return outlet;
+  public Outflow outflow() {
+    return outflow;
   }
 
   @Override
-  public void jacobian(double[] y, Moment m, int[] inlet, Ledger ledger, JacobianEntries entries) {
+  public void jacobian(
+      double[] y, Moment m, Outflow inlet, Ledger ledger, JacobianEntries entries) {
     double exchange = m.coolantMassFlow / mass;
-    for (int column : inlet) {
-      entries.add(index, column, exchange / inlet.length);
+    for (int i = 0; i < inlet.size(); i++) {
+      entries.add(index, inlet.state(i), exchange * inlet.share(i));
     }
     entries.add(index, index, -exchange - surroundings / (mass * coolant.heatCapacity()));
     entries.add(ledger.underhood(), index, -surroundings);

@@ -17,6 +17,8 @@ final class Moment {
   double coolantMassFlow;
   double faceSpeed;
   double pumpPower;
+  boolean engineRuns;
+  boolean chillerOn;
 
   // Coolant on its way from one loop element to the next.
   /** Its enthalpy as a temperature, K; see {@link EnthalpyScale}. */
@@ -53,6 +55,14 @@ final class Moment {
   double heatEngine;
   double heatUnderhood;
   double heatAmbient;
+  double heatIce;
+  double heatChiller;
+
+  /** What drives the chillers, W. */
+  double chillerPower;
+
+  /** Ice in the tank, kg; NaN where none ever goes in. */
+  double iceLeft = Double.NaN;
 
   void clearHeat() {
     heatCore = 0;
@@ -60,5 +70,8 @@ final class Moment {
     heatEngine = 0;
     heatUnderhood = 0;
     heatAmbient = 0;
+    heatIce = 0;
+    heatChiller = 0;
+    chillerPower = 0;
   }
 }

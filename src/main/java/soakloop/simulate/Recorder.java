@@ -120,6 +120,10 @@ final class Recorder implements ODEStepHandler {
     put(Channel.HEAT_PUMP, m.pumpPower);
     put(Channel.HEAT_UNDERHOOD, m.heatUnderhood);
     put(Channel.HEAT_AMBIENT, m.heatAmbient);
+    put(Channel.HEAT_ICE, m.heatIce);
+    put(Channel.HEAT_CHILLER, m.heatChiller);
+    put(Channel.CHILLER_POWER, m.chillerPower);
+    put(Channel.ICE_LEFT, m.iceLeft);
     put(Channel.CORE_COOLANT_IN, model.entering(model.coreAt(), y));
     put(Channel.CORE_COOLANT_OUT, model.leaving(model.coreAt(), y));
     put(Channel.RESERVOIR, reservoir < 0 ? Double.NaN : model.leaving(reservoir, y));

@@ -40,6 +40,7 @@ public final class Simulation {
   private final Options options;
   private final LoopModel model;
   private final Recorder recorder;
+  private final Icing icing;
   private final List<Event> events = new ArrayList<>();
   private final List<Trace.Span> spans = new ArrayList<>();
   private Optional<RosenbrockStep> step = Optional.empty();
@@ -50,6 +51,7 @@ public final class Simulation {
     this.options = options;
     this.model = model(setup);
     this.recorder = new Recorder(model);
+    this.icing = new Icing(model);
   }
 
   /**
@@ -82,7 +84,14 @@ public final class Simulation {
    * @throws SimulationException if the start cannot be
    */
   public static void checkStart(Setup setup) throws SimulationException {
-    InitialState.of(model(setup), setup);
+    LoopModel model = model(setup);
+    double[] y = InitialState.of(model, setup);
+    for (Phase phase : setup.session().phases()) {
+      if (phase.kind() != Phase.Kind.SETTLE) {
+        new Icing(model).begin(phase, y);
+        return;
+      }
+    }
   }
 
   private static LoopModel model(Setup setup) throws SimulationException {
@@ -127,6 +136,7 @@ public final class Simulation {
   private double[] runPhase(Phase phase, double start, double end, double[] from)
       throws SimulationException {
     double[] y;
+    icing.begin(phase, from);
     try {
       model.startPhase(phase, start, from);
       if (step.isEmpty() && !options.explicit()) {
@@ -182,6 +192,7 @@ public final class Simulation {
       addLimit(integrator);
     }
     addThermostat(integrator);
+    icing.watch(integrator, events);
     return integrator;
   }
 

@@ -47,7 +47,9 @@ public final class Trace {
       /** The thermostat switched the car fan on. */
       FAN_ON,
       /** The thermostat switched the car fan off. */
-      FAN_OFF
+      FAN_OFF,
+      /** The last of the ice in the tank has melted. */
+      ICE_GONE
     }
   }
 

@@ -25,6 +25,8 @@ public record Warning(Kind kind, String message, Optional<OutsideRange> outside)
     COOLANT_FREEZING,
     /** Coolant hotter than water boils at the day's pressure. */
     COOLANT_BOILING,
+    /** Ice put in while the engine runs. */
+    ICE_ENGINE_RUNNING,
     /** Flows or sizes outside the range that an equation was made for. */
     CORRELATION_RANGE,
     /** A core that takes more pressure than is acceptable. */
@@ -33,11 +35,19 @@ public record Warning(Kind kind, String message, Optional<OutsideRange> outside)
     CONDENSATION,
     /** A blower whose air is far from what the engine swallows at the stated boost. */
     AIR_AGAINST_BOOST,
+    /** A pump whose curve ends before it meets the loop. */
+    PUMP_PAST_CURVE,
+    /** A pump that moves hardly anything against a loop that is all but shut. */
+    PUMP_DEAD_HEADED,
+    /** A flow far below what the pump's label says. */
+    FLOW_BELOW_LABEL,
     /** A log that does not reach as far as the session. */
     LOG_SHORT,
     /** A log without a signal that the comparison or replay would use. */
     LOG_INCOMPLETE,
     /** A log whose pulls do not lie where the session's do. */
-    PULLS_APART
+    PULLS_APART,
+    /** Keys that were edited since a fit, so that what it says of them no longer holds. */
+    FIT_EDITED
   }
 }

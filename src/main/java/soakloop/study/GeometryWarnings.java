@@ -23,7 +23,8 @@ import soakloop.simulate.Warning;
  * made for, at the flows that a run met.
  *
  * <p>Only instants count at which the exchanger moves a tenth of its largest heat or more: at idle
- * nearly every equation is outside, and it does not matter.
+ * nearly every equation is outside, and it does not matter. A coolant hotter or colder than its
+ * data go, which another warning tells, counts as at their end.
  */
 final class GeometryWarnings {
   private static final double COUNTS = 0.1;
@@ -113,11 +114,13 @@ final class GeometryWarnings {
 
   private void check(GeometricCore core, Streams streams, Map<PublishedRange, OutsideRange> worst) {
     if (streams.airFlow() > 0 && streams.coolantFlow() > 0) {
+      double known =
+          Math.max(coolant.minTemperature(), Math.min(coolant.maxTemperature(), streams.coolant()));
       core.outsideRange(
               streams.airFlow(),
               FluidState.ofAir(streams.air()),
-              streams.coolantFlow() * coolant.density(streams.coolant()),
-              FluidState.of(coolant, streams.coolant()))
+              streams.coolantFlow() * coolant.density(known),
+              FluidState.of(coolant, known))
           .forEach(o -> worst.merge(o.range(), o, GeometryWarnings::further));
     }
   }

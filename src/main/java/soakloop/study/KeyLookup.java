@@ -1,10 +1,7 @@
 package soakloop.study;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import soakloop.scenario.KeySpec;
 import soakloop.scenario.KeyTable;
 import soakloop.scenario.Scenario;
@@ -21,27 +18,7 @@ public final class KeyLookup {
    * @param key dotted path such as {@code session.2.wait.for}
    */
   public static Optional<KeySpec> spec(String key) {
-    List<String> parts =
-        Arrays.stream(key.split("\\.", -1)).filter(p -> !p.matches("\\d+")).toList();
-    String first = parts.isEmpty() ? "" : parts.get(0);
-    String path =
-        parts.stream()
-            .filter(p -> !(first.equals("session") && p.equals("steps")))
-            .collect(Collectors.joining("."));
-    return KeyTable.get().specs().stream().filter(s -> fits(s.key(), path)).findFirst();
-  }
-
-  private static boolean fits(String row, String path) {
-    if (!row.startsWith("*")) {
-      return row.equals(path);
-    }
-    String kind = row.substring(1);
-    return path.equals(kind) || (path.endsWith("-" + kind) && headIs(path, kind));
-  }
-
-  /** Returns whether what the kind ends is the path's first part, not a later one. */
-  private static boolean headIs(String path, String kind) {
-    return !path.substring(0, path.length() - kind.length()).contains(".");
+    return KeyTable.get().find(key);
   }
 
   /**

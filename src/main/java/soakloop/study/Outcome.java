@@ -13,6 +13,7 @@ import soakloop.simulate.Warning;
  * @param trace what happened
  * @param pulls in order
  * @param comparison the log beside it, where there is one
+ * @param hydraulics where pump and loop meet, where the pump is known by more than its flow
  * @param warnings what a reader should know
  */
 public record Outcome(
@@ -20,6 +21,7 @@ public record Outcome(
     Trace trace,
     List<PullResult> pulls,
     Optional<Comparison> comparison,
+    Optional<LoopHydraulics> hydraulics,
     List<Warning> warnings) {
   /** Copies the lists. */
   public Outcome {

@@ -47,7 +47,9 @@ public final class Run {
                 logged ->
                     Comparisons.of(
                         trace, logged, replayed(scenario), scenario.limits().chargeTemperature()));
-    return new Outcome(scenario, trace, pulls, comparison, Warnings.of(scenario, trace));
+    Optional<LoopHydraulics> hydraulics = LoopHydraulics.of(scenario, trace);
+    return new Outcome(
+        scenario, trace, pulls, comparison, hydraulics, Warnings.of(scenario, trace, hydraulics));
   }
 
   /**

@@ -3,11 +3,13 @@ package soakloop.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.MoistAir;
 import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
+import soakloop.scenario.FitRecord;
 import soakloop.scenario.Scenario;
 import soakloop.session.Drive;
 import soakloop.simulate.Channel;
@@ -18,17 +20,33 @@ import soakloop.simulate.Warning;
 final class Warnings {
   private Warnings() {}
 
-  static List<Warning> of(Scenario scenario, Trace trace) {
+  static List<Warning> of(Scenario scenario, Trace trace, Optional<LoopHydraulics> hydraulics) {
     List<Warning> warnings = new ArrayList<>();
     coolant(scenario, trace, warnings);
     CoreAirWarnings.loss(scenario, trace).ifPresent(warnings::add);
     CoreAirWarnings.water(scenario, trace).ifPresent(warnings::add);
     warnings.addAll(GeometryWarnings.of(scenario, trace));
     warnings.addAll(EfficiencyWarnings.of(scenario, trace));
+    ice(scenario).ifPresent(warnings::add);
+    hydraulics.ifPresent(h -> FlowWarnings.add(scenario, h, warnings));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
     scenario.logged().flatMap(l -> PullsApart.of(l, trace)).ifPresent(warnings::add);
+    scenario.fitted().flatMap(Warnings::edited).ifPresent(warnings::add);
     return warnings;
+  }
+
+  private static Optional<Warning> edited(FitRecord fitted) {
+    List<String> edited = fitted.edited();
+    return edited.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                Warning.Kind.FIT_EDITED,
+                String.join(", ", edited)
+                    + (edited.size() == 1 ? " was" : " were")
+                    + " edited since the fit, so what the fit found to go together with it is left"
+                    + " out; fit again to have it back"));
   }
 
   private static void coolant(Scenario scenario, Trace trace, List<Warning> warnings) {
@@ -80,6 +98,20 @@ final class Warnings {
                   + " to "
                   + show(scenario, coolant.maxTemperature())));
     }
+  }
+
+  private static Optional<Warning> ice(Scenario scenario) {
+    return scenario.session().phases().stream()
+        .filter(p -> p.ice().isPresent() && !(p.drive() instanceof Drive.EngineOff))
+        .findFirst()
+        .map(
+            p ->
+                new Warning(
+                    Warning.Kind.ICE_ENGINE_RUNNING,
+                    "ice goes in with the engine running ("
+                        + p.name()
+                        + "); stop it first, and open only a tank that is cold and without"
+                        + " pressure"));
   }
 
   private static void log(Scenario scenario, Scenario.Logged logged, List<Warning> warnings) {

@@ -228,7 +228,7 @@ class LogCommandTest {
     LogRoom.require(List.of(log), 8_000_000);
     LogException tooLarge =
         assertThrows(LogException.class, () -> LogRoom.require(List.of(log), 7_000_000));
-    assertTrue(tooLarge.getMessage().contains("-Xmx2g"), tooLarge.getMessage());
+    assertTrue(tooLarge.problems().get(0).contains("-Xmx2g"), tooLarge.problems().toString());
   }
 
   @Test

@@ -53,6 +53,11 @@ class ReadmeTest {
         "peak-charge");
   }
 
+  @Test
+  void showsTheRealFit() throws Exception {
+    hold(3, "fit.html", "out/cool-morning-fit", "fit", "scenarios/cool-morning.yaml");
+  }
+
   /** Holds one of the README's texts to what is printed. */
   private void hold(int text, String page, String out, String... command) throws Exception {
     String readme = Files.readString(README);

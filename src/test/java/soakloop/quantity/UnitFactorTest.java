@@ -112,6 +112,7 @@ class UnitFactorTest {
         // Btu/h is 2.930711E-01 W; over 5/9 K
         "CONDUCTANCE | Btu/(h degF) | 5.275279E-01",
         "HEAT_TRANSFER | W/(m2 K) | 1",
+        "VOLTAGE | V | 1",
         "CONDUCTIVITY | W/(m K) | 1",
         "CONDUCTANCE_PER_VOLUME | W/(K m3) | 1",
         "CONDUCTANCE_PER_VOLUME | W/(K L) | 1.0E+03",

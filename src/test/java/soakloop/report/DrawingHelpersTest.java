@@ -87,7 +87,8 @@ class DrawingHelpersTest {
 
   @Test
   void heatThatRunsBackwardsCountsOnTheOtherSide() {
-    EnergyLedger ledger = new EnergyLedger(77, -136, 39, 17, -39, 546, -348, -79, -41, -120, 900);
+    EnergyLedger ledger =
+        new EnergyLedger(77, -136, 39, 17, -39, 546, 0, -348, -79, -41, -120, 0, 900);
     HeatBalance balance = HeatBalance.of(ledger);
     assertEquals(77 + 39 + 17, balance.cameIn(), 1e-9);
     assertEquals(136 + 39 + 546, balance.wentOut(), 1e-9);

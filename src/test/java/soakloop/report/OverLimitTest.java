@@ -27,7 +27,7 @@ class OverLimitTest {
     Map<Channel, double[]> columns = SampleOutcome.columns(time.length);
     columns.put(Channel.ENGINE_SPEED, speed);
     System.arraycopy(kelvin, 0, requireNonNull(columns.get(Channel.SENSOR)), 0, kelvin.length);
-    EnergyLedger nothing = new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    EnergyLedger nothing = new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
     return new Trace(time, columns, List.of(), List.of(), nothing, new Trace.Effort(1, 1, 1));
   }
 

@@ -95,13 +95,14 @@ record SampleOutcome(
             log.map(l -> new Scenario.Logged(LogStudy.of(l, LogOptions.DEFAULTS), 0)),
             List.of(),
             assumed(),
+            Optional.empty(),
             source());
     List<PullResult> results = new ArrayList<>();
     for (Trace.Span span : trace.pulls()) {
       results.add(SampleReadings.pull(trace, span, log, kelvin(limit)));
     }
     Optional<Comparison> comparison = log.map(l -> SampleReadings.compare(trace, l));
-    return new Outcome(scenario, trace, results, comparison, warnings());
+    return new Outcome(scenario, trace, results, comparison, Optional.empty(), warnings());
   }
 
   /** Any source does: the report never reads it. */

@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.List;
 import java.util.Optional;
+import soakloop.flow.Resistance;
 import soakloop.fluid.Coolant;
 import soakloop.quantity.Curve;
 import soakloop.rig.AdiabaticEfficiency;
@@ -12,13 +13,14 @@ import soakloop.rig.Core;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
 import soakloop.rig.Exchanger;
+import soakloop.rig.FaceAir;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Passes;
 import soakloop.rig.PowerLawConductance;
-import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
+import soakloop.rig.PumpPower;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 import soakloop.rig.Sensor;
@@ -53,11 +55,11 @@ final class SampleRig {
         new Loop(
             List.of(
                 new Reservoir("reservoir", 5e-3, 2),
-                new Pump("pump", new PumpDelivery.StatedFlow(4e-4), 60, 2e-4),
+                new Pump("pump", new PumpDelivery.StatedFlow(4e-4), new PumpPower.Stated(60), 2e-4),
                 new Core("core", exchanger),
                 new HeatExchanger("heat-exchanger", exchanger, 0.2)),
-            new PressureLoss(40e3, 4e-4, 1.8)),
-        new Airflow(3, 0, 0.2, 0.3, 0, Optional.empty()),
+            Optional.of(new Resistance.KnownPoint(40e3, 4e-4, 1.8))),
+        new Airflow(new FaceAir.Speeds(3, 0, 0.2), 0.3, 0, 0, Optional.empty()),
         new Underhood(0.3, 10));
   }
 

@@ -94,6 +94,7 @@ record SampleTrace(Trace trace) {
         now.put(Channel.HEAT_PUMP, 60.0);
         now.put(Channel.HEAT_UNDERHOOD, underhood);
         now.put(Channel.HEAT_AMBIENT, ambient);
+        now.put(Channel.ICE_LEFT, Double.NaN);
         now.forEach((channel, value) -> requireNonNull(columns.get(channel))[row] = value);
       }
       double before = sensor;
@@ -129,10 +130,12 @@ record SampleTrace(Trace trace) {
             heat[3],
             heat[4],
             heat[5],
+            0,
             0.55 * net,
             0.06 * net,
             0.05 * net,
             0.34 * net,
+            0,
             2 * (heat[0] + heat[5]));
     return new SampleTrace(
         new Trace(time, columns, spans, events, ledger, new Trace.Effort(60, 2000, 14000)));

@@ -28,6 +28,11 @@ class GeneratedPagesTest {
   }
 
   @Test
+  void hardwareIsUpToDate() throws IOException {
+    holds(SCENARIOS.resolve("HARDWARE.md"), HardwarePage.render());
+  }
+
+  @Test
   void shippedScenariosNameTheSchema() throws IOException {
     List<Path> files = shipped();
     assertTrue(files.size() >= 4);

@@ -23,6 +23,8 @@ class KeyTableTest {
       List.of(
           Scenarios.BY_SIZE,
           Scenarios.STATED,
+          Scenarios.BY_PRESSURE,
+          Scenarios.ICED,
           Scenarios.BY_GEOMETRY,
           Scenarios.BY_GEOMETRY_TOO,
           Scenarios.MEASURED,

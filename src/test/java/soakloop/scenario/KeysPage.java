@@ -29,7 +29,7 @@ final class KeysPage {
       `[[2500 rpm, 11.5 psi], [6800 rpm, 13 psi]]`. Between points they are straight, beyond their ends
       level.
 
-      **Names.** A loop may have any number of reservoirs, hoses and heat exchangers. Each is called by
+      **Names.** A loop may have any number of reservoirs, hoses, heat exchangers and chillers. Each is called by
       its kind, or by a name that ends in it (`supply-hose`, `front-heat-exchanger`), and has a section of
       that name. In the table a star stands for the name's beginning. A section that `loop` does not name
       is an error.

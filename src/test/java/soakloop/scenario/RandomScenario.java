@@ -4,9 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
 import soakloop.fluid.Glycol;
 
 /**
@@ -15,9 +14,10 @@ import soakloop.fluid.Glycol;
  *
  * <p>Keys that depend on one another are kept consistent: alternatives (pulleys or ratio, flow or
  * curve, value or per volume, shares by volume or by mass) come one at a time; what an alternative
- * needs comes with it; a pump curve falls to no pressure; a thermostat's off lies below its on and
- * has a fan; shares of a resistance leave something over; a section is there only for what is in
- * the loop. The session is {@link RandomSession}'s.
+ * needs comes with it; a pump curve falls to no pressure; a pump has its speed or its voltage; what
+ * stands behind has something in front; a thermostat's off lies below its on and has a fan; shares
+ * of a resistance leave something over; a section is there only for what is in the loop. The
+ * session is {@link RandomSession}'s.
  */
 public final class RandomScenario {
   /** Most of a resistance that air side and wall may take, with room for rounding. */
@@ -25,9 +25,6 @@ public final class RandomScenario {
 
   /** Thickness of a heat exchanger that says none, m. */
   private static final double USUAL_DEPTH = 26e-3;
-
-  private static final List<String> NAMES =
-      List.of("", "supply-", "front-", "a-b-", "kühl-", "x2-", "heat-", "hose-");
 
   private final Draw draw;
   private final RandomValue values;
@@ -79,11 +76,32 @@ public final class RandomScenario {
       root.put("boost", "from-pulleys");
     }
     output();
-    root.put("core", core());
     root.put("coolant", coolant());
-    loop();
-    new RandomSession(draw, values, root).write(seconds);
+    RandomLoop loop = new RandomLoop(draw, values, root, this::core, this::heatExchanger);
+    loop.write();
+    new RandomSession(draw, values, root, loop.iced()).write(seconds);
+    if (draw.chance(0.3)) {
+      root.put("fitted", fitted());
+    }
     return root.lines();
+  }
+
+  /** As if a fit had been edited since, more or less. */
+  private RandomSection fitted() {
+    RandomSection error = root.below("fitted").below("model-error");
+    error.put("signal", "charge-temperature").others();
+    String c = draw.any(List.of("-1", "0.5", "0", "0.999"));
+    return root.below("fitted")
+        .put("log", "x.csv")
+        .put("sha-256", "0".repeat(64))
+        .put("date", "2026-03-14")
+        .put("version", "1.2.3")
+        .put(
+            "keys",
+            "[{key: day.temperature, value: 20 degC +/- 2 K},"
+                + " {key: boost, values: [1 psi +/- 10 %]}]")
+        .put("correlation", "[[1], [" + c + ", 1]]")
+        .put("model-error", RandomSection.list(List.of(error.toString())));
   }
 
   private void output() {
@@ -97,17 +115,24 @@ public final class RandomScenario {
     }
   }
 
+  /** Returns a few places from one to another; points that crowd and jump make a surface swing. */
+  private double[] evenly(double from, double to) {
+    double[] places = new double[draw.count(2, 4)];
+    Arrays.setAll(places, i -> from + (to - from) * i / (places.length - 1));
+    places[places.length - 1] = to;
+    return places;
+  }
+
   /** A smooth table: points that jump have no surface between them that is an efficiency. */
   private String efficiencies(RandomSection in) {
     RandomSection table = in.below("efficiency-table");
     KeySpec ratio = table.spec("pressure-ratio");
     KeySpec efficiency = table.spec("efficiency");
-    double[] speeds = values.rising(draw.count(2, 4), 20, 300);
-    double[] ratios = values.rising(draw.count(2, 4), 1, 4);
-    if (draw.chance(0.3)) {
-      ratios[0] = RandomValue.low(ratio);
-      ratios[ratios.length - 1] = RandomValue.high(ratio);
-    }
+    double[] speeds = evenly(draw.between(20, 80), draw.between(100, 300));
+    double[] ratios =
+        draw.chance(0.3)
+            ? evenly(RandomValue.low(ratio), RandomValue.high(ratio))
+            : evenly(draw.between(1, 1.6), draw.between(1.8, 4));
     double best = draw.between(0.35, 0.85);
     List<String> rows = new ArrayList<>();
     for (double at : ratios) {
@@ -188,6 +213,7 @@ public final class RandomScenario {
         core.put("free-height", values.in(free, block[1] * 1.0001, RandomValue.high(free)));
       }
     }
+    core.perhaps("trapped-air");
     return exchanger(core, sized, "air-flux", block);
   }
 
@@ -199,6 +225,7 @@ public final class RandomScenario {
     if (root.wanted()) {
       block[1] = number(exchanger, "thickness");
     }
+    exchanger.perhaps("trapped-air");
     return exchanger(exchanger, true, "air-speed", block);
   }
 
@@ -290,68 +317,5 @@ public final class RandomScenario {
     }
     double out = air - effectiveness * (air - coolant);
     return in.put("air-out", values.written(in.spec("air-out"), out));
-  }
-
-  private void loop() {
-    List<String> names = new ArrayList<>(List.of("core", "pump"));
-    root.put("pump", pump());
-    for (String kind : List.of("reservoir", "hose", "heat-exchanger")) {
-      // A crowd now and then.
-      int count = draw.chance(0.02) ? draw.count(3, NAMES.size()) : draw.count(0, 2);
-      for (String name : NAMES.subList(0, count)) {
-        names.add(name + kind);
-        if (kind.equals("heat-exchanger")) {
-          root.put(name + kind, heatExchanger());
-        } else if (root.wanted()) {
-          root.put(name + kind, root.named("*" + kind).others());
-        }
-      }
-    }
-    Collections.shuffle(names, new Random(draw.count(0, Integer.MAX_VALUE - 1)));
-    root.put("loop", RandomSection.list(names));
-    if (names.contains("heat-exchanger") && draw.chance(0.7)) {
-      root.put("airflow", airflow());
-    }
-  }
-
-  private RandomSection pump() {
-    RandomSection pump = root.below("pump");
-    if (draw.chance(0.5)) {
-      KeySpec curve = pump.spec("curve");
-      double head = Math.max(1, values.number(curve, 0, RandomValue.high(curve)));
-      int size = draw.count(2, 5);
-      double[] flows = values.rising(size, 0, draw.across(1e-5, 7e-3));
-      flows[0] = 0;
-      double[] heads = new double[size];
-      for (int i = 0; i < size - 1; i++) {
-        heads[i] = head * (1 - (i + (i == 0 ? 0 : draw.between(0, 0.9))) / (size - 1));
-      }
-      pump.put("curve", values.points(curve, flows, heads)).others("flow");
-      if (root.wanted()) {
-        root.put("plumbing", root.below("plumbing").others());
-      }
-    } else {
-      pump.others();
-    }
-    return pump;
-  }
-
-  private RandomSection airflow() {
-    RandomSection airflow = root.seldom("airflow");
-    if (draw.chance(0.5)) {
-      KeySpec fan = airflow.spec("car-fan");
-      airflow.put("car-fan", values.in(fan, 0.01, RandomValue.high(fan)));
-      RandomSection thermostat = airflow.below("thermostat");
-      KeySpec on = thermostat.spec("on");
-      KeySpec off = thermostat.spec("off");
-      double upper = values.number(on, RandomValue.low(on), RandomValue.high(on));
-      double lower =
-          values.number(off, RandomValue.low(off), Math.min(RandomValue.high(off), upper - 0.1));
-      thermostat.put("on", values.written(on, upper)).put("off", values.written(off, lower));
-      airflow.put("thermostat", thermostat);
-    } else if (draw.chance(0.05)) {
-      airflow.put("car-fan", values.written(airflow.spec("car-fan"), 0));
-    }
-    return airflow.others();
   }
 }

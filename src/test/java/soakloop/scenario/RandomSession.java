@@ -25,6 +25,9 @@ final class RandomSession {
   private final RandomSection root;
   private final RandomSection session;
 
+  /** Whether there is a tank that takes ice. */
+  private final boolean iced;
+
   /** A session may last seven days, so one time that is as long as its key allows is enough. */
   private boolean mayBeLong;
 
@@ -46,10 +49,11 @@ final class RandomSession {
     }
   }
 
-  RandomSession(Draw draw, RandomValue values, RandomSection root) {
+  RandomSession(Draw draw, RandomValue values, RandomSection root, boolean iced) {
     this.draw = draw;
     this.values = values;
     this.root = root;
+    this.iced = iced;
     this.session = root.named("session");
   }
 
@@ -88,7 +92,7 @@ final class RandomSession {
     RandomSection in = root.below("log").put("file", log.file());
     if (!replays) {
       in.perhaps("starts-at");
-      in.perhaps("rate");
+      in.any("rate");
     }
     if (root.wanted()) {
       in.put(
@@ -142,7 +146,14 @@ final class RandomSession {
   }
 
   private RandomSection wait(double most) {
-    return time(session.below("wait"), "for", most).others();
+    RandomSection wait = time(session.below("wait"), "for", most);
+    if (iced && draw.chance(0.4)) {
+      KeySpec ice = wait.spec("ice");
+      double usual = draw.chance(0.1) ? RandomValue.high(ice) : 1;
+      wait.put("ice", values.written(ice, draw.chance(0.5) ? usual : values.number(ice, 0, usual)));
+      return wait.others();
+    }
+    return wait.others("ice", "drain");
   }
 
   private RandomSection pull(double most) {

@@ -15,7 +15,7 @@ import soakloop.quantity.Unit;
  */
 final class RandomValue {
   /** Share of values that are an end of the range. */
-  private static final double ENDS = 0.08;
+  private static final double ENDS = 0.1;
 
   private static final double COUNT_ENDS = 0.03;
 

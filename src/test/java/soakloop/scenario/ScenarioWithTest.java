@@ -72,8 +72,9 @@ class ScenarioWithTest {
             + " mL, gal, qt or in3",
         "reservoir.volume | 800 L | found `800 L`; allowed: 0.1 to 200 L",
         "resevoir.volume | 8 L | test: resevoir: is not a key; known here: ",
-        "reservoir.size | 8 L | reservoir.size: is not a key; known here: surroundings-conductance,"
-            + " volume",
+        "reservoir.size | 8 L | reservoir.size: is not a key; known here: capacity, enters,"
+            + " ice, layers, port,"
+            + " surroundings-conductance, volume",
         "title.x | 8 L | test: title.x: leads nowhere: there is no `x` in a single value",
         "session.9.wait.for | 3 min | test: session.9.wait.for: leads nowhere: there is no `9` in a"
             + " list of 4",

@@ -11,7 +11,7 @@ final class Scenarios {
       title: By size
       about: Every key that goes with sizes
       units: metric
-      day: {temperature: 20 degC, pressure: 100 kPa, humidity: 40 %}
+      day: {temperature: 20 degC, pressure: 100 kPa, humidity: 40 %, warming: 1 K}
       engine:
         {displacement: 4 L, volumetric-efficiency: 95 %, idle-speed: 850 rpm, idle-manifold-pressure: 40 kPa}
       blower:
@@ -245,6 +245,107 @@ final class Scenarios {
       session: [{idle: {for: 10 s}}]
       """;
 
+  /** Pressure piece by piece, ways in parallel, a pump by its label, air from pressures. */
+  static final String BY_PRESSURE =
+      """
+      title: By pressure
+      day: {temperature: 20 degC, pressure: 100 kPa}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core:
+        size: {length: 360 mm, width: 170 mm, thickness: 55 mm}
+        pressure-loss: {loss: 8 kPa, flow: 22 L/min, exponent: 1.6, temperature: 35 degC}
+        trapped-air: 5 %
+      loop:
+        - reservoir
+        - pump
+        - supply-hose
+        - core
+        - parallel: [[left-hose, left-heat-exchanger], [right-heat-exchanger]]
+      reservoir: {volume: 5 L, port: 22 mm}
+      pump:
+        {label: 60 L/min, label-share: 70 %, shut-off: 32 kPa, voltage: 12.8 V, rated-voltage: 13.8 V,
+         in-series: 2, efficiency: 22 %}
+      supply-hose: {length: 1.8 m, bore: 20 mm, roughness: 0.02 mm, fittings: 2.5}
+      left-hose: {length: 0.6 m}
+      left-heat-exchanger:
+        face: {width: 400 mm, height: 250 mm}
+        pressure-loss: {usual-loss: 3 kPa, flow: 18 L/min}
+        trapped-air: 10 %
+      right-heat-exchanger:
+        face: {width: 380 mm, height: 250 mm}
+        behind: left-heat-exchanger
+      coolant: {glycol: ethylene, by-volume: 40 %}
+      airflow:
+        recirculation: 10 %
+        duct:
+          {loss-factor: 35, pressure-coefficient: 0.8, shop-fan: 8 m/s, capture: 40 %,
+           fan: [[0 m3/h, 150 Pa], [1500 m3/h, 90 Pa], [2500 m3/h, 0 Pa]]}
+        thermostat: {on: 50 degC, off: 46 degC}
+      session: [{idle: {for: 10 s}}, {pull: {from: 2600 rpm, to: 6700 rpm, in: 10 s}}]
+      """;
+
+  /** A pump at another speed than its curve's. */
+  static final String BY_SPEED =
+      """
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core: {size: {length: 360 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [pump, core]
+      pump: {curve: [[0 L/min, 60 kPa], [55 L/min, 5 kPa]], speed: 80 %, power: 70 W}
+      coolant: {glycol: none}
+      session: [{idle: {for: 10 s}}]
+      """;
+
+  /** Ice, layers and a chiller. */
+  static final String ICED =
+      """
+      title: Iced
+      day: {temperature: 20 degC, pressure: 100 kPa}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core: {size: {length: 360 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [reservoir, pump, core, rear-chiller]
+      reservoir:
+        volume: 8 L
+        capacity: 16 L
+        layers: 3
+        enters: bottom
+        ice: {mass: 3 kg, temperature: -8 degC, conductance: 900 W/K}
+      pump: {curve: [[0 L/min, 60 kPa], [55 L/min, 0 kPa]]}
+      rear-chiller:
+        {capacity: [[0 degC, 0.5 kW], [30 degC, 4 kW]], coldest: 3 degC, fading-flow: 3 L/min,
+         coolant: 0.4 L, driven-by: electric, performance: 1.8, pressure-loss: 6 kPa}
+      coolant: {glycol: none}
+      session:
+        - settle: {chiller: off}
+        - idle: {for: 10 s, chiller: on}
+        - pull: {from: 2600 rpm, to: 6700 rpm, in: 10 s, chiller: off}
+        - cruise: {for: 10 s, engine-speed: 2000 rpm, road-speed: 50 km/h, chiller: on}
+        - wait: {for: 10 s, engine: off, chiller: off, ice: 2 kg, drain: on}
+      """;
+
+  /** Ice by its pieces, a log replayed without the chiller. */
+  static final String BY_PIECES =
+      """
+      day: {temperature: 20 degC}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core: {size: {length: 360 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [reservoir, chiller, pump, core]
+      reservoir:
+        {volume: 8 L, capacity: 16 L, ice: {mass: 3 kg, pieces: 20 mm, coefficient: 650 W/(m2 K)}}
+      chiller: {capacity: 3 kW}
+      coolant: {glycol: none}
+      session: [{replay: {from: 5 s, to: 60 s, chiller: off}}]
+      log: {file: good.csv, columns: {charge-temperature: "IAT2 [degC]"}}
+      """;
+
   /** The least that can be said. */
   static final String SHORT =
       """
@@ -258,8 +359,48 @@ final class Scenarios {
       session: [{idle: {for: 10 s}}]
       """;
 
+  /** The least, with what a fit left in it; its third key was edited since. */
+  static final String FITTED =
+      SHORT
+              .replace("20 degC", "20 degC +/- 2 K")
+              .replace("80 kPa", "[[2000 rpm, 80 kPa +/- 4 kPa]]")
+          + """
+      sensor: {time-constant: 2.1 s +/- 0.3 s, boss-share: 3 % +/- 1 point}
+      fitted:
+        log: invented.csv
+        sha-256: 0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef
+        date: 2026-03-14
+        version: 1.2.3
+        keys:
+          - {key: day.temperature, value: 20 degC +/- 2 K}
+          - {key: sensor.time-constant, value: 2.1 s +/- 0.3 s}
+          - {key: sensor.boss-share, value: 2 % +/- 1 point}
+          - {key: boost, values: [80 kPa +/- 4 kPa]}
+          - {key: bias.charge-temperature, value: -0.4 K +/- 1.1 K}
+        correlation:
+          - [1]
+          - [0.25, 1]
+          - [0, 0, 1]
+          - [0.1, -0.5, 0, 1]
+          - [-0.3, 0, 0, 0, 1]
+        model-error:
+          - {signal: charge-temperature, deviation: 0.7 K, time: 25 s}
+      """;
+
   static final List<String> ALL =
-      List.of(BY_SIZE, STATED, BY_GEOMETRY, BY_GEOMETRY_TOO, MEASURED, MEASURED_TOO, SHORT);
+      List.of(
+          BY_SIZE,
+          STATED,
+          BY_GEOMETRY,
+          BY_GEOMETRY_TOO,
+          MEASURED,
+          MEASURED_TOO,
+          BY_PRESSURE,
+          BY_SPEED,
+          ICED,
+          BY_PIECES,
+          SHORT,
+          FITTED);
 
   private Scenarios() {}
 

@@ -115,6 +115,8 @@ final class SchemaPage {
   private static Map<String, Object> list(KeySpec spec) {
     return switch (spec.key()) {
       case "loop" -> loop();
+      case "fitted.keys.values" -> array(Map.of("type", "string"));
+      case "fitted.correlation" -> array(array(Map.of("type", List.of("string", "number"))));
       case "session", "session.steps" -> array(Map.of("$ref", "#/$defs/step"));
       default -> array(section(spec.key(), KeyTable.get().below(spec.key())));
     };
@@ -134,8 +136,16 @@ final class SchemaPage {
             .filter(key -> key.startsWith("*"))
             .map(key -> key.substring(1))
             .collect(Collectors.joining("|"));
+    Map<String, Object> piece = SchemaQuantity.text("^([A-Za-z0-9-]+-)?(" + kinds + ")$");
+    Map<String, Object> ways = array(array(piece));
+    ways.put("minItems", 2);
+    Map<String, Object> parallel = new LinkedHashMap<>();
+    parallel.put("type", "object");
+    parallel.put("properties", Map.of("parallel", ways));
+    parallel.put("additionalProperties", false);
+    parallel.put("required", List.of("parallel"));
     Map<String, Object> loop =
-        array(SchemaQuantity.text("^(core|pump|([A-Za-z0-9-]+-)?(" + kinds + "))$"));
+        array(Map.of("anyOf", List.of(words(List.of("core", "pump")), piece, parallel)));
     loop.put("uniqueItems", true);
     loop.put(
         "allOf",

@@ -14,6 +14,7 @@ import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
 import soakloop.rig.PowerLawConductance;
 import soakloop.rig.Pump;
+import soakloop.rig.PumpPower;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 
@@ -30,7 +31,7 @@ final class Altered {
         rig.boost(),
         rig.plenum(),
         rig.sensor(),
-        new Loop(loop.elements().stream().map(change).toList(), loop.resistance()),
+        new Loop(loop.elements().stream().map(change).toList(), loop.plumbing()),
         rig.airflow(),
         rig.underhood());
   }
@@ -71,7 +72,11 @@ final class Altered {
 
   static Rig withoutPumpHeat(Rig rig) {
     return elements(
-        rig, e -> e instanceof Pump p ? new Pump(p.name(), p.delivery(), 0, p.coolantVolume()) : e);
+        rig,
+        e ->
+            e instanceof Pump p
+                ? new Pump(p.name(), p.delivery(), new PumpPower.Stated(0), p.coolantVolume())
+                : e);
   }
 
   /** Takes away what warms or cools hoses, reservoirs and blower case from outside. */
@@ -147,7 +152,7 @@ final class Altered {
         rig.plenum(),
         rig.sensor(),
         new Loop(
-            loop.elements().stream().filter(e -> !kind.isInstance(e)).toList(), loop.resistance()),
+            loop.elements().stream().filter(e -> !kind.isInstance(e)).toList(), loop.plumbing()),
         rig.airflow(),
         rig.underhood());
   }
@@ -163,7 +168,7 @@ final class Altered {
         rig.plenum(),
         rig.sensor(),
         rig.loop(),
-        new Airflow(a.shopFan(), a.carFan(), a.roadShare(), a.stillAir(), 0, a.thermostat()),
+        new Airflow(a.face(), a.stillAir(), 0, a.recirculation(), a.thermostat()),
         rig.underhood());
   }
 }

@@ -48,6 +48,7 @@ class AnyRigTest {
           switch (channel) {
             case CORE_LOSS, BOOST_BEFORE_CORE -> !geometry;
             case RESERVOIR -> !tank;
+            case ICE_LEFT -> true;
             case EXCHANGER_COOLANT_IN, EXCHANGER_COOLANT_OUT -> !exchanger;
             default -> false;
           };

@@ -8,6 +8,8 @@ import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 import soakloop.fluid.Coolant;
 import soakloop.rig.Hose;
+import soakloop.rig.Reservoir;
+import soakloop.session.IceAdded;
 
 /**
  * Cells of the model in a row on their own, fed with a given stream or closed to a ring, integrated
@@ -47,6 +49,37 @@ public final class CellChain implements OrdinaryDifferentialEquation {
   public CellChain tank(double volume, double surroundings) {
     chain.add(MixedCell.reservoir(scale, layout, density * volume, surroundings));
     return this;
+  }
+
+  /**
+   * Adds a tank as a rig has it, with the ice that goes in first.
+   *
+   * @param tank the tank
+   */
+  public CellChain tank(Reservoir tank) {
+    double mass = density * tank.coolantVolume();
+    chain.add(new TankCells(tank, mass, scale, layout, new ThinnedCoolant(coolant, mass)));
+    return this;
+  }
+
+  /** Puts the ice of the last tank in, at the state it starts from. */
+  public CellChain iced() {
+    IceInTank ice = last().ice().orElseThrow();
+    ice.add(new IceAdded(ice.kind().mass(), false), last().top(y), y);
+    return this;
+  }
+
+  /**
+   * Returns the ice left in the last tank, kg.
+   *
+   * @param state the state
+   */
+  public double iceLeft(double[] state) {
+    return last().ice().orElseThrow().mass(state);
+  }
+
+  private TankCells last() {
+    return (TankCells) chain.get(chain.size() - 1);
   }
 
   /**

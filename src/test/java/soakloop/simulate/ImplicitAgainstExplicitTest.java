@@ -24,7 +24,14 @@ class ImplicitAgainstExplicitTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"cool-morning", "denser-core", "traffic-recovery", "two-runs", "small-pulley"})
+      strings = {
+        "cool-morning",
+        "denser-core",
+        "traffic-recovery",
+        "two-runs",
+        "small-pulley",
+        "iced-rounds"
+      })
   void sessionsAgreeWithinTwoHundredthsOfAKelvin(String name) throws Exception {
     Setup setup = ScenarioReader.read(Path.of("scenarios", name + ".yaml")).setup();
     Trace exact = Simulation.run(setup, Options.DEFAULT.explicitly().withTolerances(1e-10, 1e-13));
@@ -41,7 +48,9 @@ class ImplicitAgainstExplicitTest {
         exact.events().stream().map(Trace.Event::kind).toList(),
         used.events().stream().map(Trace.Event::kind).toList());
     for (int i = 0; i < used.events().size(); i++) {
-      assertEquals(exact.events().get(i).time(), used.events().get(i).time(), 0.1);
+      // The last ice goes slowly: a hundredth of a kelvin is then a tenth of a second and more.
+      double within = exact.events().get(i).kind() == Trace.Event.Kind.ICE_GONE ? 0.3 : 0.1;
+      assertEquals(exact.events().get(i).time(), used.events().get(i).time(), within);
     }
     assertTrue(used.effort().evaluations() < exact.effort().evaluations() / 3);
     assertTrue(used.energy().residualFraction() < 1e-12);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import soakloop.exchange.LiquidCoupledPair;
+import soakloop.flow.Resistance;
 import soakloop.fluid.Air;
 import soakloop.fluid.Coolant;
 import soakloop.quantity.Curve;
@@ -16,15 +17,16 @@ import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
 import soakloop.rig.Exchanger;
+import soakloop.rig.FaceAir;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Hose;
 import soakloop.rig.Loop;
 import soakloop.rig.Materials;
 import soakloop.rig.Passes;
 import soakloop.rig.PowerLawConductance;
-import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
+import soakloop.rig.PumpPower;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 import soakloop.rig.Sensor;
@@ -101,14 +103,14 @@ public final class LongHaul {
         new Loop(
             List.of(
                 new Reservoir("reservoir", 4e-3, 0),
-                new Pump("pump", new PumpDelivery.StatedFlow(FLOW), 0, 1e-4),
+                new Pump("pump", new PumpDelivery.StatedFlow(FLOW), new PumpPower.Stated(0), 1e-4),
                 hose("supply"),
                 new Core("core", new Exchanger(CORE, 3000, 8e-4, Passes.ONE, CORE_GRID)),
                 hose("return"),
                 new HeatExchanger(
                     "cooler", new Exchanger(COOLER, 3000, 1.4e-3, Passes.ONE, COOLER_GRID), FACE)),
-            new PressureLoss(40e3, FLOW, 1.8)),
-        new Airflow(0, 0, 0, FACE_SPEED, 0, Optional.empty()),
+            Optional.of(new Resistance.KnownPoint(40e3, FLOW, 1.8))),
+        new Airflow(new FaceAir.Speeds(0, 0, 0), FACE_SPEED, 0, 0, Optional.empty()),
         new Underhood(0.3, 10));
   }
 

@@ -17,6 +17,10 @@ import soakloop.session.Session;
 @Tag("analytic")
 class ModelJacobianTest {
   private static final int RIGS = 60;
+
+  /** Rigs from this seed on have ice, layers and a chiller. */
+  private static final int ICED = 1000;
+
   private static final double STEP = 1e-5; // K
 
   /**
@@ -28,7 +32,7 @@ class ModelJacobianTest {
 
   @Test
   void entriesAreTheDerivativesSlopes() throws SimulationException {
-    for (int seed = 1; seed <= RIGS; seed++) {
+    for (int seed : seeds()) {
       Case drawn = new Case(seed);
       double[][] given = drawn.given();
       double[] before = drawn.model.computeDerivatives(1, drawn.y);
@@ -52,7 +56,7 @@ class ModelJacobianTest {
   /** Heat that leaves one state arrives in another or in the ledger, column by column. */
   @Test
   void everyColumnBalances() throws SimulationException {
-    for (int seed = 1; seed <= RIGS; seed++) {
+    for (int seed : seeds()) {
       Case drawn = new Case(seed);
       double[][] given = drawn.given();
       double[] capacity = drawn.capacities();
@@ -69,10 +73,18 @@ class ModelJacobianTest {
                 + given[ledger.ducts()][j]
                 + given[ledger.engine()][j]
                 + given[ledger.underhood()][j]
-                - given[ledger.ambient()][j];
+                - given[ledger.ambient()][j]
+                - given[ledger.chiller()][j];
         assertEquals(booked, gained, 1e-12 * (moved + 1), "seed " + seed + " column " + j);
       }
     }
+  }
+
+  private static int[] seeds() {
+    return java.util.stream.IntStream.concat(
+            java.util.stream.IntStream.rangeClosed(1, RIGS),
+            java.util.stream.IntStream.rangeClosed(ICED, ICED + RIGS))
+        .toArray();
   }
 
   /** A random rig in a random phase with its temperatures stirred. */
@@ -85,7 +97,8 @@ class ModelJacobianTest {
       RandomRigs rigs = new RandomRigs(seed);
       random = new Random(seed);
       soakloop.rig.Day day = rigs.day();
-      Rig rig = rigs.rig(day);
+      Rig plain = seed % 2 == 0 ? rigs.rig(day) : rigs.withWays(rigs.rig(day));
+      Rig rig = seed >= ICED ? Iced.rig(rigs, plain) : plain;
       Phase phase = seed % 3 == 0 ? Phases.engineOff(30) : Phases.pull(rigs, 8);
       Session session = new Session(java.util.List.of(phase));
       soakloop.session.Start start =
@@ -99,6 +112,9 @@ class ModelJacobianTest {
         y[i] += 10 * random.nextDouble();
       }
       model.startPhase(phase, 0, y);
+      if (model.iced().isPresent()) {
+        new Icing(model).begin(phase, y);
+      }
     }
 
     double[][] given() {
@@ -131,7 +147,9 @@ class ModelJacobianTest {
                     + more.walls()
                     - now.walls()
                     + more.ducts()
-                    - now.ducts())
+                    - now.ducts()
+                    + more.ice()
+                    - now.ice())
                 / 100;
       }
       return capacity;

@@ -3,7 +3,9 @@ package soakloop.simulate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import soakloop.flow.Resistance;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
@@ -13,11 +15,13 @@ import soakloop.rig.AdiabaticEfficiency;
 import soakloop.rig.AirDelivery;
 import soakloop.rig.Airflow;
 import soakloop.rig.Blower;
+import soakloop.rig.Branches;
 import soakloop.rig.Core;
 import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
 import soakloop.rig.Exchanger;
+import soakloop.rig.FaceAir;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Hose;
 import soakloop.rig.Loop;
@@ -25,9 +29,9 @@ import soakloop.rig.LoopElement;
 import soakloop.rig.Materials;
 import soakloop.rig.Passes;
 import soakloop.rig.PowerLawConductance;
-import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
+import soakloop.rig.PumpPower;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 import soakloop.rig.Sensor;
@@ -154,7 +158,9 @@ final class RandomRigs {
   private Loop loop() {
     List<LoopElement> elements = new ArrayList<>();
     elements.add(new Core("core", exchanger(3)));
-    elements.add(new Pump("pump", delivery(), between(0, 250), across(0.05e-3, 0.6e-3)));
+    elements.add(
+        new Pump(
+            "pump", delivery(), new PumpPower.Stated(between(0, 250)), across(0.05e-3, 0.6e-3)));
     for (int i = count(0, 2); i > 0; i--) {
       double surroundings = chance(0.2) ? 0 : between(0, 8);
       elements.add(new Reservoir("reservoir " + i, across(0.5e-3, 40e-3), surroundings));
@@ -171,9 +177,34 @@ final class RandomRigs {
     for (int i = elements.size() - 1; i > 0; i--) {
       java.util.Collections.swap(elements, i, count(0, i));
     }
-    PressureLoss loss =
-        new PressureLoss(across(3e3, 150e3), across(8, 60) * LITRES_PER_MINUTE, between(1, 2));
-    return new Loop(elements, loss);
+    Resistance.KnownPoint loss =
+        new Resistance.KnownPoint(
+            across(3e3, 150e3), across(8, 60) * LITRES_PER_MINUTE, between(1, 2));
+    return new Loop(elements, Optional.of(loss));
+  }
+
+  /** Returns a rig of which some pieces, if there are enough, stand side by side. */
+  Rig withWays(Rig rig) {
+    List<LoopElement> around = new ArrayList<>();
+    List<List<LoopElement>> ways = List.of(new ArrayList<>(), new ArrayList<>());
+    for (LoopElement e : rig.loop().elements()) {
+      boolean single = e instanceof Core || e instanceof Pump;
+      (single ? around : ways.get(count(0, 1))).add(e);
+    }
+    if (ways.stream().anyMatch(List::isEmpty)) {
+      return rig;
+    }
+    around.add(count(0, 2), new Branches("ways", ways));
+    return new Rig(
+        rig.coolant(),
+        rig.engine(),
+        rig.blower(),
+        rig.boost(),
+        rig.plenum(),
+        rig.sensor(),
+        new Loop(around, rig.loop().plumbing()),
+        rig.airflow(),
+        rig.underhood());
   }
 
   private PumpDelivery delivery() {
@@ -182,10 +213,12 @@ final class RandomRigs {
       return new PumpDelivery.StatedFlow(most);
     }
     double head = across(10e3, 120e3);
-    return new PumpDelivery.FromCurve(
-        Curve.of(
-            new double[] {0, most * between(0.3, 0.7), most},
-            new double[] {head, head * between(0.4, 0.9), 0}));
+    return new PumpDelivery.Pushing(
+        PumpDelivery.curve(
+            Curve.of(
+                new double[] {0, most * between(0.3, 0.7), most},
+                new double[] {head, head * between(0.4, 0.9), 0})),
+        OptionalDouble.empty());
   }
 
   /** An exchanger of 0.3 to 6 transfer units at its reference air flow. */
@@ -238,11 +271,11 @@ final class RandomRigs {
   private Airflow airflow(Day day) {
     double on = day.temperature() + between(2, 30);
     return new Airflow(
-        chance(0.5) ? 0 : between(0, 8),
-        chance(0.5) ? 0 : between(0, 6),
-        between(0, 0.4),
+        new FaceAir.Speeds(
+            chance(0.5) ? 0 : between(0, 8), chance(0.5) ? 0 : between(0, 6), between(0, 0.4)),
         across(0.05, 0.6),
         chance(0.5) ? 0 : between(-5, 25),
+        0,
         chance(0.5) ? Optional.empty() : Optional.of(new Thermostat(on, on - between(1, 8))));
   }
 }

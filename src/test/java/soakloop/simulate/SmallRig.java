@@ -3,6 +3,7 @@ package soakloop.simulate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import soakloop.flow.Resistance;
 import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
 import soakloop.quantity.Curve;
@@ -15,13 +16,14 @@ import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
 import soakloop.rig.Exchanger;
+import soakloop.rig.FaceAir;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Loop;
 import soakloop.rig.Passes;
 import soakloop.rig.PowerLawConductance;
-import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
+import soakloop.rig.PumpPower;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 import soakloop.rig.Sensor;
@@ -84,7 +86,11 @@ public final class SmallRig {
         new Loop(
             List.of(
                 new Reservoir("reservoir", 4e-3, 0),
-                new Pump("pump", new PumpDelivery.StatedFlow(24 * LITRES_PER_MINUTE), 50, 1e-4),
+                new Pump(
+                    "pump",
+                    new PumpDelivery.StatedFlow(24 * LITRES_PER_MINUTE),
+                    new PumpPower.Stated(50),
+                    1e-4),
                 new Core(
                     "core",
                     new Exchanger(
@@ -104,8 +110,8 @@ public final class SmallRig {
                         Passes.ONE,
                         ONE_CELL),
                     0.2)),
-            new PressureLoss(40e3, 24 * LITRES_PER_MINUTE, 1.8)),
-        new Airflow(0, 0, 0, 2, 0, Optional.empty()),
+            Optional.of(new Resistance.KnownPoint(40e3, 24 * LITRES_PER_MINUTE, 1.8))),
+        new Airflow(new FaceAir.Speeds(0, 0, 0), 2, 0, 0, Optional.empty()),
         new Underhood(0, 10));
   }
 }

@@ -74,7 +74,7 @@ class StartTemperaturesTest {
             rig.boost(),
             rig.plenum(),
             rig.sensor(),
-            new Loop(elements, rig.loop().resistance()),
+            new Loop(elements, rig.loop().plumbing()),
             rig.airflow(),
             rig.underhood());
     Day frost = new Day(233.15, 100e3, 0.3);

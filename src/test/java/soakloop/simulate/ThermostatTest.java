@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import soakloop.rig.Airflow;
+import soakloop.rig.FaceAir;
 import soakloop.rig.Rig;
 import soakloop.rig.Thermostat;
 import soakloop.session.Phase;
@@ -34,7 +35,7 @@ class ThermostatTest {
             r.plenum(),
             r.sensor(),
             r.loop(),
-            new Airflow(0, FAN, 0.18, STILL, 0, Optional.of(SWITCH)),
+            new Airflow(new FaceAir.Speeds(0, FAN, 0.18), STILL, 0, 0, Optional.of(SWITCH)),
             r.underhood());
     Start start = new Start(OptionalDouble.empty(), OptionalDouble.of(352), 366);
     return new Setup(setup.day(), rig, start, new Session(phases), OptionalDouble.empty());

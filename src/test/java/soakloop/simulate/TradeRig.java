@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import soakloop.flow.Resistance;
 import soakloop.fluid.Glycol;
 import soakloop.fluid.GlycolMix;
 import soakloop.quantity.Curve;
@@ -16,6 +17,7 @@ import soakloop.rig.Day;
 import soakloop.rig.DuctMetal;
 import soakloop.rig.Engine;
 import soakloop.rig.Exchanger;
+import soakloop.rig.FaceAir;
 import soakloop.rig.HeatExchanger;
 import soakloop.rig.Hose;
 import soakloop.rig.Loop;
@@ -23,9 +25,9 @@ import soakloop.rig.LoopElement;
 import soakloop.rig.Materials;
 import soakloop.rig.Passes;
 import soakloop.rig.PowerLawConductance;
-import soakloop.rig.PressureLoss;
 import soakloop.rig.Pump;
 import soakloop.rig.PumpDelivery;
+import soakloop.rig.PumpPower;
 import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
 import soakloop.rig.Sensor;
@@ -95,7 +97,7 @@ public final class TradeRig {
         new DuctMetal(8 * ALUMINIUM, 12, 0.5, 8),
         new Sensor(1.5, 0.3, 0.55, 0.01),
         loop(conductance),
-        new Airflow(0, 0, 0.18, 0.2, 0, Optional.empty()),
+        new Airflow(new FaceAir.Speeds(0, 0, 0.18), 0.2, 0, 0, Optional.empty()),
         new Underhood(0.3, 11));
   }
 
@@ -109,7 +111,11 @@ public final class TradeRig {
     List<LoopElement> elements =
         List.of(
             new Reservoir("reservoir", 14e-3, 2),
-            new Pump("pump", new PumpDelivery.StatedFlow(35 * LITRES_PER_MINUTE), 60, 0.1e-3),
+            new Pump(
+                "pump",
+                new PumpDelivery.StatedFlow(35 * LITRES_PER_MINUTE),
+                new PumpPower.Stated(60),
+                0.1e-3),
             new Hose("supply hose", 1.5, 19e-3, rubber, 12, 5, 3),
             new Core(
                 "core",
@@ -124,6 +130,7 @@ public final class TradeRig {
                 "heat exchanger",
                 new Exchanger(radiator, 3 * ALUMINIUM, 2e-3, Passes.ONE, new Exchanger.Grid(4, 2)),
                 0.25));
-    return new Loop(elements, new PressureLoss(40e3, 30 * LITRES_PER_MINUTE, 1.8));
+    return new Loop(
+        elements, Optional.of(new Resistance.KnownPoint(40e3, 30 * LITRES_PER_MINUTE, 1.8)));
   }
 }

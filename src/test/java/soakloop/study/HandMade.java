@@ -67,7 +67,7 @@ final class HandMade {
   }
 
   Trace trace() {
-    EnergyLedger nothing = new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    EnergyLedger nothing = new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
     return new Trace(time, columns, spans, List.of(), nothing, new Trace.Effort(1, 1, 1));
   }
 

@@ -23,9 +23,11 @@ final class Suites {
               new CoreGeometryChecks(),
               new CoupledFlowChecks(),
               new FlowChecks(),
+              new LoopFlowChecks(),
               new ChargeChecks(),
               new BoostChecks(),
               new WaterAndIceChecks(),
+              new IceInTankChecks(),
               new IceTankChecks(),
               new StrdChecks(),
               new TradeChecks())

@@ -1,0 +1,97 @@
+package soakloop.fit;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import soakloop.log.Signal;
+import soakloop.quantity.Estimate;
+import soakloop.scenario.FitRecord;
+import soakloop.scenario.Scenario;
+import soakloop.scenario.ScenarioException;
+
+/**
+ * Equally likely cars of a scenario: all keys with a spread drawn together, hanging together as a
+ * fit left them where it did and they were not edited since, else independently.
+ */
+final class Cars {
+  /** Further numbers of a draw: the model's error as a pull starts and its news at the end. */
+  private static final int ERRORS = 2;
+
+  private final Scenario scenario;
+  private final List<FitKey> keys;
+  private final Estimate bias;
+  private final Draws draws;
+
+  private Cars(Scenario scenario, List<FitKey> keys, Estimate bias, Draws draws) {
+    this.scenario = scenario;
+    this.keys = keys;
+    this.bias = bias;
+    this.draws = draws;
+  }
+
+  static Cars of(Scenario scenario, int count) {
+    FitCase alone = new FitCase("car", scenario, List.of());
+    List<FitKey> keys = new FitKeys(List.of(alone), List.of()).all();
+    Optional<FitRecord> fitted = scenario.fitted();
+    // The sensor's bias is drawn as one more key, after those of the scenario.
+    Estimate bias = fitted.flatMap(f -> f.bias(Signal.CHARGE_TEMPERATURE)).orElse(FitKeys.BIAS);
+    RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(keys.size() + 1);
+    fitted.ifPresent(f -> correlate(covariance, f, keys));
+    Draws draws = Draws.of(new ArrayRealVector(keys.size() + 1), covariance, count, ERRORS);
+    return new Cars(scenario, keys, bias, draws);
+  }
+
+  private static void correlate(RealMatrix covariance, FitRecord fitted, List<FitKey> keys) {
+    Map<String, Integer> places = new LinkedHashMap<>();
+    for (int k = 0; k < keys.size(); k++) {
+      places.put(keys.get(k).name(), k);
+    }
+    places.put(FitRecord.BIAS + Signal.CHARGE_TEMPERATURE.key(), keys.size());
+    for (int i = 0; i < fitted.keys().size(); i++) {
+      for (int j = 0; j < i; j++) {
+        FitRecord.Key one = fitted.keys().get(i);
+        FitRecord.Key other = fitted.keys().get(j);
+        Integer row = places.get(one.name());
+        Integer column = places.get(other.name());
+        if (one.holds() && other.holds() && row != null && column != null) {
+          double shared = fitted.correlation().at(i, j);
+          covariance.setEntry(row, column, shared);
+          covariance.setEntry(column, row, shared);
+        }
+      }
+    }
+  }
+
+  int keys() {
+    return keys.size();
+  }
+
+  int size() {
+    return draws.size();
+  }
+
+  /** Returns the scenario of a draw. */
+  Scenario scenario(int draw) throws ScenarioException {
+    double[] place = draws.place(draw);
+    Map<String, String> changes = new LinkedHashMap<>();
+    for (int k = 0; k < keys.size(); k++) {
+      keys.get(k).write(0, place[k], changes);
+    }
+    return scenario.with(changes);
+  }
+
+  /** Returns by how much the charge sensor reads high in a draw, K. */
+  double bias(int draw) {
+    double place = draws.place(draw)[keys.size()];
+    return bias.value() + bias.spread() / FitKey.NINETY * place;
+  }
+
+  /** Returns a standard normal number of a draw: 0 as a pull starts, 1 what is new at its end. */
+  double error(int draw, int which) {
+    return draws.other(draw, which);
+  }
+}
