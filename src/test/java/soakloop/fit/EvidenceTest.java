@@ -48,7 +48,7 @@ class EvidenceTest {
     CorrelatedError found =
         new Evidence(model, place, foretold, slopes.getData())
             .likeliest(Evidence.usual(List.of(one)))
-            .get(Signal.CORE_COOLANT_IN);
+            .getOrDefault(Signal.CORE_COOLANT_IN, Evidence.USUAL);
     // What is left at place 0 does not depend on the place it was set out from.
     RealVector left = new ArrayRealVector(read).mapMultiply(-1);
     double least = unlikeliness(found, times, noise, slopes, left);

@@ -32,6 +32,8 @@ record RecoveryCase(
   static final List<Quantity> ASKED =
       List.of(Quantity.CORE_DUTY, Quantity.LOOP_FLOW, Quantity.NEXT_PEAK);
 
+  private static final Band NONE = new Band(Double.NaN, Double.NaN, Double.NaN);
+
   /**
    * One quantity, SI.
    *
@@ -66,8 +68,8 @@ record RecoveryCase(
           quantity,
           new Answer(
               truth(quantity, day.answers()),
-              said.before().get(quantity),
-              said.after().get(quantity),
+              said.before().getOrDefault(quantity, NONE),
+              said.after().getOrDefault(quantity, NONE),
               informed(quantity, result)));
     }
     HeldOut held = result.heldOut().get(0);
@@ -93,6 +95,11 @@ record RecoveryCase(
         || result.keys().stream().anyMatch(k -> k.key().name().equals(key) && k.isNews());
   }
 
+  /** Returns what was said of a quantity asked for. */
+  Answer answer(Quantity quantity) {
+    return answers.getOrDefault(quantity, new Answer(Double.NaN, NONE, NONE, false));
+  }
+
   /** Returns what a fit would say that gives back what was believed. */
   RecoveryCase asBelieved() {
     Map<Quantity, Answer> same = new EnumMap<>(Quantity.class);
@@ -105,7 +112,7 @@ record RecoveryCase(
   String line() {
     StringBuilder line = new StringBuilder(seed + "," + style + "," + pulls);
     for (Quantity quantity : ASKED) {
-      Answer a = answers.get(quantity);
+      Answer a = answer(quantity);
       line.append(
           String.format(
               Locale.ROOT,

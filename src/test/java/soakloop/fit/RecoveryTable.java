@@ -24,7 +24,7 @@ record RecoveryTable(List<RecoveryCase> cases) {
   }
 
   private List<RecoveryCase.Answer> answers(Quantity quantity) {
-    return cases.stream().map(c -> c.answers().get(quantity)).toList();
+    return cases.stream().map(c -> c.answer(quantity)).toList();
   }
 
   /** Share of intervals that hold the truth. */

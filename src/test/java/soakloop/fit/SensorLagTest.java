@@ -24,7 +24,7 @@ class SensorLagTest {
     for (Channel channel : Channel.values()) {
       columns.put(channel, Arrays.stream(times).map(course).toArray());
     }
-    EnergyLedger nothing = new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    EnergyLedger nothing = new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
     return new Trace(times, columns, List.of(), List.of(), nothing, new Trace.Effort(1, 1, 1));
   }
 

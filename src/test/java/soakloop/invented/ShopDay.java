@@ -3,6 +3,7 @@ package soakloop.invented;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import soakloop.invented.Garage.Core;
 import soakloop.invented.TruthCar.Mesh;
@@ -34,7 +35,7 @@ public final class ShopDay {
   private final TruthLoop.Start start;
   private final Hardware car;
   private final Sensors sensors;
-  private TruthRun run;
+  private Optional<TruthRun> run = Optional.empty();
 
   /** What is true of the hardware; factors on what the shop writes down, but for the flow. */
   private record Hardware(
@@ -158,10 +159,10 @@ public final class ShopDay {
   }
 
   private TruthRun run() {
-    if (run == null) {
-      run = run(Mesh.SHIPPED, STEP);
+    if (run.isEmpty()) {
+      run = Optional.of(run(Mesh.SHIPPED, STEP));
     }
-    return run;
+    return run.get();
   }
 
   /** Runs the day on a mesh. */
