@@ -28,11 +28,7 @@ public final class Calibration {
   /** Keys this much correlated cannot be told apart [-]. */
   private static final double TIED = 0.9;
 
-<<<<<<< HEAD
-  /** Root mean square of the charge sensor from which on a fit says nothing at all, K. */
-=======
   /** Root mean square of the charge sensor from which on it says nothing at all, K. */
->>>>>>> 671d5c8604671a07c87ce303abf5109c4321bd09
   private static final double HOPELESS = 8;
 
   private final FitPlan plan;
