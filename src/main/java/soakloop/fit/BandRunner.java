@@ -110,6 +110,7 @@ final class BandRunner {
     return all.size() < RunBands.FEWEST_DRAWS ? Optional.empty() : Optional.of(read(all));
   }
 
+  @SuppressWarnings("EnumOrdinal") // rows hold all numbers in their order
   private RunBands read(List<Kept> all) {
     Map<Channel, List<Band>> courses = new EnumMap<>(Channel.class);
     for (int c = 0; c < RunBands.CHANNELS.size(); c++) {

@@ -31,6 +31,7 @@ public record StrdProblem(
   public record Parameter(double start1, double start2, double certified, double deviation) {}
 
   /** What was found. */
+  @SuppressWarnings("ArrayRecordComponent") // read once and only looked at
   public record Answer(double[] parameters, double[] deviations, double rest) {}
 
   /** Copies the lists. */
