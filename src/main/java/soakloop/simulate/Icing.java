@@ -92,7 +92,8 @@ final class Icing {
     IceInTank ice = tank.get().ice().orElseThrow();
     integrator.addEventDetector(
         new Crossing(
-            y -> y[ice.size()],
+            // Once gone it stays so: rounding about zero must not bring it back.
+            y -> ice.isThere() ? y[ice.size()] : -1,
             (time, rising) -> {
               if (!rising) {
                 ice.setGone();
