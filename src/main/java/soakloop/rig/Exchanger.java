@@ -2,6 +2,7 @@ package soakloop.rig;
 
 import java.util.Optional;
 import soakloop.exchange.GeometricCore;
+import soakloop.flow.Liquid;
 import soakloop.flow.Resistance;
 import soakloop.quantity.Require;
 
@@ -75,8 +76,15 @@ public record Exchanger(
    * @param core worked out from geometry
    */
   public static Resistance resistance(GeometricCore core) {
-    return (flow, liquid) ->
-        core.coolantLoss(flow * liquid.density(), liquid.viscosity(), liquid.density());
+    return new OfCore(core);
+  }
+
+  /** A value, so that exchangers read alike are equal. */
+  private record OfCore(GeometricCore core) implements Resistance {
+    @Override
+    public double loss(double flow, Liquid liquid) {
+      return core.coolantLoss(flow * liquid.density(), liquid.viscosity(), liquid.density());
+    }
   }
 
   /**
