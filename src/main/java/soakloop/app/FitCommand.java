@@ -43,6 +43,7 @@ import soakloop.scenario.ScenarioReader;
 final class FitCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private ResultsTarget target = new ResultsTarget();
+  @Mixin private Threads threads = new Threads();
 
   @Parameters(
       arity = "1..*",
@@ -83,12 +84,6 @@ final class FitCommand implements Callable<Integer> {
   private int draws = FitPlan.USUAL_DRAWS;
 
   @Option(
-      names = "--threads",
-      paramLabel = "N",
-      description = "Runs at a time; as many as there are processors if left out.")
-  private int threads = Runtime.getRuntime().availableProcessors();
-
-  @Option(
       names = "--units",
       paramLabel = "metric|us",
       description = "Units to show, whatever the scenario says.")
@@ -99,7 +94,7 @@ final class FitCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     check();
-    FitPlan plan = new FitPlan(cases(), keys, own, wanted(), draws, threads);
+    FitPlan plan = new FitPlan(cases(), keys, own, wanted(), draws, threads.count());
     ResultFolder folder = target.of(name());
     folder.requireRoom(plan);
     FitResult result = Calibration.of(plan);
@@ -115,9 +110,7 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private void check() {
-    if (threads < 1) {
-      throw wrong("--threads must be one or more, not " + threads);
-    }
+    threads.check();
     if (draws < FitPlan.FEWEST_DRAWS) {
       throw wrong("--draws must be " + FitPlan.FEWEST_DRAWS + " or more, not " + draws);
     }

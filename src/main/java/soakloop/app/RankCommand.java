@@ -8,7 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import soakloop.report.RankText;
 import soakloop.report.ResultFolder;
@@ -33,6 +32,7 @@ final class RankCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private ScenarioArguments arguments = new ScenarioArguments();
   @Mixin private ResultsTarget target = new ResultsTarget();
+  @Mixin private Threads threads = new Threads();
 
   @Option(
       names = "--of",
@@ -50,18 +50,9 @@ final class RankCommand implements Callable<Integer> {
               + " N + 2 runs.")
   private int top = RankPlan.USUAL_TOP;
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      description = "Runs at a time; as many as there are processors if left out.")
-  private int threads = Runtime.getRuntime().availableProcessors();
-
   @Override
   public Integer call() throws Exception {
-    if (threads < 1) {
-      throw new ParameterException(
-          spec.commandLine(), "--threads must be one or more, not " + threads);
-    }
+    threads.check();
     Scenario scenario = arguments.read();
     RankPlan plan = RankPlan.of(scenario, result, top);
     ResultFolder folder = target.of(scenario, "-rank");
@@ -76,7 +67,7 @@ final class RankCommand implements Callable<Integer> {
 
   private Ranking ranking(RankPlan plan) throws Exception {
     try (ProgressBar bar = ProgressBar.onTerminal(spec.commandLine().getOut())) {
-      return new RankRunner(plan, threads, bar::at).ranking();
+      return new RankRunner(plan, threads.count(), bar::at).ranking();
     }
   }
 }

@@ -34,6 +34,7 @@ final class RunCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private ScenarioArguments arguments = new ScenarioArguments();
   @Mixin private ResultsTarget target = new ResultsTarget();
+  @Mixin private Threads threads = new Threads();
 
   @Option(
       names = "--watch",
@@ -53,12 +54,6 @@ final class RunCommand implements Callable<Integer> {
               + " for no bands.")
   private int draws = RunBands.USUAL_DRAWS;
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      description = "Runs at a time; as many as there are processors if left out.")
-  private int threads = Runtime.getRuntime().availableProcessors();
-
   @Override
   public Integer call() throws Exception {
     check();
@@ -77,10 +72,7 @@ final class RunCommand implements Callable<Integer> {
   }
 
   private void check() {
-    if (threads < 1) {
-      throw new ParameterException(
-          spec.commandLine(), "--threads must be one or more, not " + threads);
-    }
+    threads.check();
     if (draws != 0 && draws < RunBands.FEWEST_DRAWS) {
       throw new ParameterException(
           spec.commandLine(),
@@ -94,7 +86,7 @@ final class RunCommand implements Callable<Integer> {
   private Done once(boolean refreshing)
       throws ScenarioException, SimulationException, ResultException {
     Scenario scenario = arguments.read();
-    BandedRun run = BandedRun.of(Run.of(scenario), draws, threads);
+    BandedRun run = BandedRun.of(Run.of(scenario), draws, threads.count());
     ResultFolder folder = target.of(scenario, "");
     String version = Version.number();
     List<Path> written =

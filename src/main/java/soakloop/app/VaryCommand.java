@@ -42,6 +42,7 @@ final class VaryCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private ScenarioArguments arguments = new ScenarioArguments();
   @Mixin private ResultsTarget target = new ResultsTarget();
+  @Mixin private Threads threads = new Threads();
 
   @Parameters(
       index = "1..*",
@@ -64,12 +65,6 @@ final class VaryCommand implements Callable<Integer> {
   private List<String> limits = new ArrayList<>();
 
   @Option(
-      names = "--threads",
-      paramLabel = "N",
-      description = "Runs at a time; as many as there are processors if left out.")
-  private int threads = Runtime.getRuntime().availableProcessors();
-
-  @Option(
       names = "--part",
       paramLabel = "I/N",
       description = "Make the I-th of N shares of the runs only, to be merged later.")
@@ -90,9 +85,7 @@ final class VaryCommand implements Callable<Integer> {
   }
 
   private void check() {
-    if (threads < 1) {
-      throw wrong("--threads must be one or more, not " + threads);
-    }
+    threads.check();
     if (merge.isPresent() && part.isPresent()) {
       throw wrong("--part makes one part, --merge joins all of them: one or the other");
     }
@@ -133,7 +126,8 @@ final class VaryCommand implements Callable<Integer> {
     } else {
       points = run(plan, 0, plan.size());
     }
-    Variation variation = new VaryRunner(plan, threads, (done, all) -> {}).variation(points);
+    Variation variation =
+        new VaryRunner(plan, threads.count(), (done, all) -> {}).variation(points);
     List<Path> written = folder.write(variation, Version.number());
     say(VaryText.of(variation) + "\nReport: " + written.get(0));
     return ExitCode.DONE.code();
@@ -150,7 +144,7 @@ final class VaryCommand implements Callable<Integer> {
 
   private List<VaryPoint> run(VaryPlan plan, int from, int to) throws InterruptedException {
     try (ProgressBar bar = ProgressBar.onTerminal(spec.commandLine().getOut())) {
-      return new VaryRunner(plan, threads, bar::at).points(from, to);
+      return new VaryRunner(plan, threads.count(), bar::at).points(from, to);
     }
   }
 

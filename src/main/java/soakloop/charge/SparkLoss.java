@@ -14,6 +14,9 @@ public record SparkLoss(double curvature) {
   /** Middle of the range from memory; a spread of 20 % covers it. */
   public static final SparkLoss USUAL = new SparkLoss(5e-4);
 
+  /** How late spark may stand for the rule to hold, degrees of crank angle; from memory. */
+  public static final double GOOD_TO = 15;
+
   /** Checks the curvature. */
   public SparkLoss {
     Require.positive("spark curvature", curvature);

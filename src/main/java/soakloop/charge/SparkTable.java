@@ -41,6 +41,15 @@ public record SparkTable(Curve takenOut, double laterThanBest, SparkLoss loss) {
   }
 
   /**
+   * Whether spark at a reading stands no later than the rule for lost torque is good for.
+   *
+   * @param reading of the charge sensor, K
+   */
+  public boolean isWithinRule(double reading) {
+    return Math.toDegrees(laterThanBest + out(reading)) <= SparkLoss.GOOD_TO;
+  }
+
+  /**
    * Whether a reading lies beyond the table, where its last value is held.
    *
    * @param reading of the charge sensor, K

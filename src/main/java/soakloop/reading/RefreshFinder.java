@@ -48,7 +48,7 @@ final class RefreshFinder {
     if (share(gap -> gap == 1) > 2 * SLIPS) {
       return refresh(Refresh.Kind.EVERY_ROW, 1);
     }
-    int turn = inTurn();
+    int turn = switches() ? 1 : inTurn();
     if (turn == 1 && beside.isPresent() && shares(beside.getAsInt())) {
       turn = beside.getAsInt();
     }
@@ -57,6 +57,15 @@ final class RefreshFinder {
     }
     double unequal = unequal(quantum);
     return unequal > 1 ? refresh(Refresh.Kind.HELD, unequal) : refresh(Refresh.Kind.EVERY_ROW, 1);
+  }
+
+  /**
+   * Whether it has two values only, as a pedal floored and let go, or a fan on and off: then it
+   * changes when something happens, and what people do falls on round seconds. Its changes tell no
+   * rhythm of their own.
+   */
+  private boolean switches() {
+    return rows.size() > 0 && Arrays.stream(rows.values()).distinct().limit(3).count() <= 2;
   }
 
   private Refresh refresh(Refresh.Kind kind, double count) {

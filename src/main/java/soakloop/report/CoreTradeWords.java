@@ -41,6 +41,11 @@ record CoreTradeWords(CoreTrade trade, Display display) {
     return (spark.beyond() ? "at least " : "") + display.show(spark.kept(), Dimension.ANGLE, 1);
   }
 
+  /** Says that no power can be put on spark beyond the table. */
+  private static String unvalued(CoreTrade.SparkKept spark) {
+    return spark.beyond() ? ", and your table ends below a charge without a core" : "";
+  }
+
   private String boost() {
     return trade.boostHeld()
         ? "boost is held as stated, so that saves the blower nothing"
@@ -61,6 +66,6 @@ record CoreTradeWords(CoreTrade trade, Display display) {
     return "; it keeps "
         + kept(spark)
         + " of spark in"
-        + spark.power().map(watt -> ", worth " + power(watt)).orElse("");
+        + spark.power().map(watt -> ", worth " + power(watt)).orElseGet(() -> unvalued(spark));
   }
 }

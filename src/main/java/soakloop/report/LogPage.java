@@ -53,6 +53,12 @@ final class LogPage {
   }
 
   private static Map<String, Object> doubt(LogDoubt doubt) {
-    return Map.of("what", doubt.what(), "where", doubt.where(), "done", doubt.done());
+    return Map.of(
+        "what", typeset(doubt.what()), "where", doubt.where(), "done", typeset(doubt.done()));
+  }
+
+  /** Units in words of the log's study are plain, as a console shows them. */
+  private static String typeset(String text) {
+    return text.replaceAll("\\bdeg(?=[CF]\\b)", "\u00b0");
   }
 }

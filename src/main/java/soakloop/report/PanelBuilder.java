@@ -154,6 +154,10 @@ final class PanelBuilder {
     marker.setLabelAnchor(RectangleAnchor.TOP_LEFT);
     marker.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
     plot.addRangeMarker(marker, Layer.FOREGROUND);
+    if (style.narrow()) {
+      // Room for the word that stands on it.
+      covering(value + 0.06 * Math.max(value - low, 0));
+    }
     return covering(value);
   }
 

@@ -1,6 +1,7 @@
 package soakloop.simulate;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Ways side by side: each takes its share of the flow, and what leaves them mixes by enthalpy.
@@ -146,45 +147,25 @@ final class BranchCells implements LoopCells {
 
   @Override
   public double storedInCoolant(double[] y) {
-    double sum = 0;
-    for (List<LoopCells> way : ways) {
-      for (LoopCells cells : way) {
-        sum += cells.storedInCoolant(y);
-      }
-    }
-    return sum;
+    return sum(cells -> cells.storedInCoolant(y));
   }
 
   @Override
   public double storedInMetal(double[] y) {
-    double sum = 0;
-    for (List<LoopCells> way : ways) {
-      for (LoopCells cells : way) {
-        sum += cells.storedInMetal(y);
-      }
-    }
-    return sum;
+    return sum(cells -> cells.storedInMetal(y));
   }
 
   @Override
   public double storedInIce(double[] y) {
-    double sum = 0;
-    for (List<LoopCells> way : ways) {
-      for (LoopCells cells : way) {
-        sum += cells.storedInIce(y);
-      }
-    }
-    return sum;
+    return sum(cells -> cells.storedInIce(y));
   }
 
   @Override
   public double storedInWalls(double[] y) {
-    double sum = 0;
-    for (List<LoopCells> way : ways) {
-      for (LoopCells cells : way) {
-        sum += cells.storedInWalls(y);
-      }
-    }
-    return sum;
+    return sum(cells -> cells.storedInWalls(y));
+  }
+
+  private double sum(ToDoubleFunction<LoopCells> stored) {
+    return ways.stream().flatMap(List::stream).mapToDouble(stored).sum();
   }
 }

@@ -45,7 +45,8 @@ public record CoreTrade(
    *
    * @param kept less taken out with the core than without, rad
    * @param beyond whether the table ends below the charge without a core, so that it is more
-   * @param power what it is worth, W, where power is asked for
+   * @param power what it is worth, W, where power is asked for and the table and the rule for lost
+   *     torque reach as far as the charge without a core
    */
   public record SparkKept(double kept, boolean beyond, Optional<Double> power) {}
 
@@ -94,10 +95,13 @@ public record CoreTrade(
 
   private static SparkKept spark(
       SparkTable table, Optional<EnginePower> power, BlowerAt.Point run, BlowerAt.Point none) {
+    boolean beyond = table.isBeyond(none.charge());
     double share = table.share(none.charge()) - table.share(run.charge());
     return new SparkKept(
         table.out(none.charge()) - table.out(run.charge()),
-        table.isBeyond(none.charge()),
-        power.map(p -> share * p.gross(run.airFlow())));
+        beyond,
+        power
+            .filter(p -> !beyond && table.isWithinRule(none.charge()))
+            .map(p -> share * p.gross(run.airFlow())));
   }
 }
