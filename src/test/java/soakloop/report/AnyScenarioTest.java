@@ -64,12 +64,10 @@ class AnyScenarioTest {
 
   /**
    * Ends that come up or not: flows and temperatures of one measured point keep one another from
-   * them, a thermostat's off from its on.
+   * them.
    */
   private static final Pattern RARE =
-      Pattern.compile(
-          ".*\\.measured\\.(effectiveness|air-.*|coolant-.*) (from|to)"
-              + "|airflow\\.thermostat\\.off to");
+      Pattern.compile(".*\\.measured\\.(effectiveness|air-.*|coolant-.*) (from|to)");
 
   /**
    * Ends that another key keeps from being reached: a pull rises, a replay lies in its log, free
@@ -117,7 +115,7 @@ class AnyScenarioTest {
     missing.removeIf(end -> RARE.matcher(end).matches());
     assertEquals(new TreeSet<>(BOUND), missing);
     assertTrue(ran > 700, () -> ran + " ran; " + reasons);
-    assertTrue(reasons.getOrDefault(BROKEN_OFF.pattern(), 0) < 10, reasons::toString);
+    assertTrue(reasons.getOrDefault(BROKEN_OFF.pattern(), 0) < 5, reasons::toString);
   }
 
   /** Longer sessions, and fewer that are given up. */
