@@ -40,15 +40,29 @@ record CorrelatedError(double deviation, double time) {
     Require.positive("time of the model error", time);
   }
 
+  /** No error is taken to be larger, K, or to last longer, s. */
+  static final CorrelatedError MOST = new CorrelatedError(50, LONGEST);
+
+  /**
+   * Returns the least error that a lumped model may be taken to have, and the least time of it.
+   *
+   * @param signal of which
+   */
+  static CorrelatedError least(Signal signal) {
+    return new CorrelatedError(
+        signal == Signal.CHARGE_TEMPERATURE ? LEAST_OF_CHARGE : LEAST_OF_OTHERS, SHORTEST);
+  }
+
   /**
    * Returns the nearest error that a lumped model may be taken to have.
    *
    * @param signal of which
    */
   CorrelatedError within(Signal signal) {
-    double least = signal == Signal.CHARGE_TEMPERATURE ? LEAST_OF_CHARGE : LEAST_OF_OTHERS;
+    CorrelatedError least = least(signal);
     return new CorrelatedError(
-        Math.max(least, deviation), Math.max(SHORTEST, Math.min(LONGEST, time)));
+        Math.max(least.deviation(), Math.min(MOST.deviation(), deviation)),
+        Math.max(least.time(), Math.min(MOST.time(), time)));
   }
 
   /**

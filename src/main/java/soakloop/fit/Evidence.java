@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.hipparchus.analysis.MultivariateFunction;
-import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -15,11 +14,10 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.SimpleValueChecker;
+import org.hipparchus.optim.SimpleBounds;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
+import org.hipparchus.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
 import soakloop.log.Signal;
 
 /**
@@ -42,7 +40,12 @@ final class Evidence {
 
   private static final double DEVIATION_FACTOR = Math.log(2.2);
   private static final double TIME_FACTOR = Math.log(2.5);
-  private static final int EVALUATIONS = 60;
+
+  /** Where the search for an error begins and ends, as steps of its logarithms. */
+  private static final double RADIUS = 0.3;
+
+  private static final double CLOSE = 3e-4;
+  private static final int EVALUATIONS = 1000;
   private static final int SWEEPS = 2;
 
   private final FitModel model;
@@ -105,37 +108,34 @@ final class Evidence {
   private CorrelatedError likeliest(
       Signal signal, CorrelatedError from, Map<Signal, Terms> others) {
     Map<Signal, Terms> tried = new EnumMap<>(others);
-    double[] start = {Math.log(from.deviation()), Math.log(from.time())};
-    double[] best = start.clone();
-    double[] least = {Double.POSITIVE_INFINITY};
+    CorrelatedError least = CorrelatedError.least(signal);
+    CorrelatedError most = CorrelatedError.MOST;
+    double[] low = {Math.log(least.deviation()), Math.log(least.time())};
+    double[] high = {Math.log(most.deviation()), Math.log(most.time())};
+    double[] start = {
+      between(low[0], Math.log(from.deviation()), high[0]),
+      between(low[1], Math.log(from.time()), high[1])
+    };
     MultivariateFunction unlikeliness =
         point -> {
-          tried.put(signal, terms(signal, error(signal, point)));
-          double value = unlikeliness(tried.values());
-          if (value < least[0]) {
-            least[0] = value;
-            System.arraycopy(point, 0, best, 0, 2);
-          }
-          return value;
+          tried.put(
+              signal, terms(signal, new CorrelatedError(Math.exp(point[0]), Math.exp(point[1]))));
+          return unlikeliness(tried.values());
         };
-    try {
-      new SimplexOptimizer(new SimpleValueChecker(0, 1e-3))
-          .optimize(
-              new MaxEval(EVALUATIONS),
-              new ObjectiveFunction(unlikeliness),
-              GoalType.MINIMIZE,
-              new InitialGuess(start),
-              new NelderMeadSimplex(2, 0.5));
-    } catch (MathIllegalStateException e) {
-      // Out of patience: the best met is what it comes to.
-      return error(signal, best);
-    }
-    return error(signal, best);
+    double[] best =
+        new BOBYQAOptimizer(2 * start.length + 1, RADIUS, CLOSE)
+            .optimize(
+                new MaxEval(EVALUATIONS),
+                new ObjectiveFunction(unlikeliness),
+                GoalType.MINIMIZE,
+                new InitialGuess(start),
+                new SimpleBounds(low, high))
+            .getPoint();
+    return new CorrelatedError(Math.exp(best[0]), Math.exp(best[1])).within(signal);
   }
 
-  private static CorrelatedError error(Signal signal, double[] point) {
-    return new CorrelatedError(Math.exp(Math.min(4, point[0])), Math.exp(Math.min(8, point[1])))
-        .within(signal);
+  private static double between(double low, double value, double high) {
+    return Math.max(low, Math.min(high, value));
   }
 
   private Terms terms(Signal signal, CorrelatedError error) {

@@ -144,26 +144,31 @@ record FitModel(List<FitCase> cases, List<FitKey> keys, int threads) {
     double[] up = place.clone();
     up[key] += STEP;
     double[] above = at(up);
-    double[] below = own;
-    double width = STEP;
-    if (both || wild(above)) {
-      double[] down = place.clone();
-      down[key] -= STEP;
-      double[] under = at(down);
-      if (!wild(under)) {
-        below = under;
-        width = wild(above) ? STEP : 2 * STEP;
-        above = wild(above) ? own : above;
-      }
+    boolean isOnlyDown = isNowhere(above);
+    if (!both && !isOnlyDown) {
+      return slope(above, own, STEP);
     }
-    double[] slope = new double[own.length];
-    for (int i = 0; i < slope.length; i++) {
-      slope[i] = wild(above) ? 0 : (above[i] - below[i]) / width;
+    double[] down = place.clone();
+    down[key] -= STEP;
+    double[] below = at(down);
+    if (isNowhere(below)) {
+      return isOnlyDown ? new double[own.length] : slope(above, own, STEP);
     }
+    return isOnlyDown ? slope(own, below, STEP) : slope(above, below, 2 * STEP);
+  }
+
+  private static double[] slope(double[] above, double[] below, double width) {
+    double[] slope = new double[above.length];
+    Arrays.setAll(slope, i -> (above[i] - below[i]) / width);
     return slope;
   }
 
-  private static boolean wild(double[] values) {
-    return values.length > 0 && Arrays.stream(values).anyMatch(v -> v == NOWHERE);
+  private static boolean isNowhere(double[] values) {
+    for (double value : values) {
+      if (value == NOWHERE) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -4,23 +4,52 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 import soakloop.log.Signal;
 
 /**
  * Residuals whose sum of squares is least at the likeliest place: what each point reads less what
  * was foretold, made independent and of variance 1, then the place itself, which is what was
- * believed before.
+ * believed before. Remembers the place that was run last, since searches, errors and searches with
+ * other errors ask for the same place in turn; so one is for one thread.
  */
 final class FitProblem implements LeastSquares.Residuals {
   private final FitModel model;
   private final double[] read;
   private final List<Block> blocks;
+  private Linear last;
 
   /** Points of one signal in one case. */
   private record Block(Signal signal, int from, int size, CorrelatedError.Whitening whitening) {}
 
+  /**
+   * The model as it is near a place.
+   *
+   * @param place where
+   * @param foretold what all points read there
+   * @param slopes what they change by for each key, a row for each point; empty until asked for
+   */
+  private record Linear(RealVector place, RealVector foretold, Optional<RealMatrix> slopes) {
+    boolean isAt(double[] point) {
+      return Arrays.equals(place.toArray(), point);
+    }
+  }
+
+  /** Sets out a problem of which nothing is known yet. */
   FitProblem(FitModel model, Map<Signal, CorrelatedError> errors) {
+    this(
+        model,
+        errors,
+        new Linear(new ArrayRealVector(0), new ArrayRealVector(0), Optional.empty()));
+  }
+
+  private FitProblem(FitModel model, Map<Signal, CorrelatedError> errors, Linear last) {
     this.model = model;
+    this.last = last;
     this.read = new double[model.size()];
     this.blocks = new ArrayList<>();
     int from = 0;
@@ -49,9 +78,36 @@ final class FitProblem implements LeastSquares.Residuals {
     return read.clone();
   }
 
+  /** Returns the same with other errors; what was run last is not run again. */
+  FitProblem with(Map<Signal, CorrelatedError> errors) {
+    return new FitProblem(model, errors, last);
+  }
+
+  /** Returns what all points should read at a place. */
+  double[] foretold(double[] point) {
+    if (!last.isAt(point)) {
+      last =
+          new Linear(
+              new ArrayRealVector(point),
+              new ArrayRealVector(model.at(point), false),
+              Optional.empty());
+    }
+    return last.foretold().toArray();
+  }
+
+  /** Returns what each point changes by for each key at a place, a row for each point. */
+  double[][] change(double[] point) {
+    double[] own = foretold(point);
+    if (last.slopes().isEmpty()) {
+      RealMatrix slopes = new Array2DRowRealMatrix(model.slopes(point, own, false), false);
+      last = new Linear(last.place(), last.foretold(), Optional.of(slopes));
+    }
+    return last.slopes().orElseThrow().getData();
+  }
+
   @Override
   public double[] at(double[] point) {
-    return residuals(model.at(point), point);
+    return residuals(foretold(point), point);
   }
 
   double[] residuals(double[] foretold, double[] point) {
@@ -64,7 +120,7 @@ final class FitProblem implements LeastSquares.Residuals {
 
   @Override
   public double[][] slopes(double[] point) {
-    return slopes(model.slopes(point, model.at(point), false), point.length);
+    return slopes(change(point), point.length);
   }
 
   /** Makes the slopes of the residuals from those of the points. */

@@ -28,7 +28,10 @@ final class Fitter {
   private static final double REACH = 1.5;
 
   /** Times that errors and places are found anew. */
-  private static final int ROUNDS = 3;
+  private static final int ROUNDS = 5;
+
+  /** Relative difference of errors that moves no place by anything that shows. */
+  private static final double ALIKE = 0.02;
 
   private static final LeastSquares.Patience COARSE = new LeastSquares.Patience(1e-3, 1e-3, 8);
   private static final LeastSquares.Patience FINE = new LeastSquares.Patience(1e-4, 1e-3, 12);
@@ -59,21 +62,25 @@ final class Fitter {
       }
     }
     found.sort(Comparator.comparingDouble(LeastSquares.Solution::cost));
-    double[] place = found.get(0).point().toArray();
     LeastSquares.Solution best = found.get(0);
     for (int round = 0; round < ROUNDS; round++) {
-      double[] foretold = model.at(place);
-      double[][] slopes = model.slopes(place, foretold, false);
-      errors = new Evidence(model, place, foretold, slopes).likeliest(errors);
-      problem = new FitProblem(model, errors);
+      double[] place = best.point().toArray();
+      Map<Signal, CorrelatedError> likelier =
+          new Evidence(model, place, problem.foretold(place), problem.change(place))
+              .likeliest(errors);
+      if (areAlike(errors, likelier)) {
+        break;
+      }
+      errors = likelier;
+      problem = problem.with(errors);
       best = LeastSquares.search(problem, place, FINE);
-      place = best.point().toArray();
     }
     List<RealVector> rivals = new ArrayList<>();
     for (LeastSquares.Solution other : found.subList(1, found.size())) {
-      if (other.cost() < found.get(0).cost() + WORTH_A_LOOK && isApart(other.point(), place)) {
-        LeastSquares.Solution again = LeastSquares.search(problem, other.point().toArray(), COARSE);
-        if (isApart(again.point(), place) && again.cost() < best.cost() + NEARLY) {
+      if (other.cost() < found.get(0).cost() + WORTH_A_LOOK
+          && isApart(other.point(), found.get(0).point())) {
+        LeastSquares.Solution again = LeastSquares.search(problem, other.point().toArray(), FINE);
+        if (isApart(again.point(), best.point()) && again.cost() < best.cost() + NEARLY) {
           rivals.add(again.cost() < best.cost() ? best.point() : again.point());
           best = again.cost() < best.cost() ? again : best;
         }
@@ -83,8 +90,20 @@ final class Fitter {
   }
 
   /** Returns whether some key lies a standard deviation or more from where it lies elsewhere. */
-  private static boolean isApart(RealVector point, double[] other) {
-    return point.getLInfDistance(new ArrayRealVector(other)) > 1;
+  private static boolean isApart(RealVector point, RealVector other) {
+    return point.getLInfDistance(other) > 1;
+  }
+
+  /** Returns whether errors are so much alike that another search would end where it began. */
+  private static boolean areAlike(
+      Map<Signal, CorrelatedError> some, Map<Signal, CorrelatedError> others) {
+    return some.entrySet().stream()
+        .allMatch(
+            e -> {
+              CorrelatedError other = others.getOrDefault(e.getKey(), Evidence.USUAL);
+              return Math.abs(Math.log(other.deviation() / e.getValue().deviation())) < ALIKE
+                  && Math.abs(Math.log(other.time() / e.getValue().time())) < ALIKE;
+            });
   }
 
   private static List<double[]> around(double[] from) {
@@ -111,7 +130,7 @@ final class Fitter {
       LeastSquares.Solution best,
       List<RealVector> rivals) {
     double[] place = best.point().toArray();
-    double[] foretold = model.at(place);
+    double[] foretold = problem.foretold(place);
     double[][] slopes = model.slopes(place, foretold, true);
     RealMatrix white = new Array2DRowRealMatrix(problem.slopes(slopes, place.length), false);
     RealMatrix covariance = Evidence.inverse(white.transposeMultiply(white));

@@ -31,10 +31,9 @@ final class LeastSquares {
    *
    * @param point the best found
    * @param residuals there
-   * @param slopes there
    * @param settled whether it ended because nothing got better, not for want of patience
    */
-  record Solution(RealVector point, RealVector residuals, RealMatrix slopes, boolean settled) {
+  record Solution(RealVector point, RealVector residuals, boolean settled) {
     /** Returns the sum of squares. */
     double cost() {
       return residuals.dotProduct(residuals);
@@ -91,10 +90,7 @@ final class LeastSquares {
     }
     double[] best = function.best();
     return new Solution(
-        new ArrayRealVector(best, false),
-        new ArrayRealVector(residuals.at(best), false),
-        new Array2DRowRealMatrix(residuals.slopes(best), false),
-        settled);
+        new ArrayRealVector(best, false), new ArrayRealVector(residuals.at(best), false), settled);
   }
 
   /** Remembers the best point met, so that nothing is lost when the search breaks off. */

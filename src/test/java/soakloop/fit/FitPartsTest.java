@@ -132,12 +132,13 @@ class FitPartsTest {
             .add(a.transposeMultiply(a).scalarMultiply(1 / (noise * noise)));
     RealMatrix covariance = new LUDecomposition(precision).getSolver().getInverse();
     double[] mean = covariance.operate(a.transpose().operate(y));
+    RealMatrix slopes = MatrixUtils.createRealMatrix(residuals.slopes(found.point().toArray()));
     for (int k = 0; k < keys; k++) {
       assertEquals(mean[k] / (noise * noise), found.point().getEntry(k), 1e-9);
       for (int j = 0; j < keys; j++) {
         assertEquals(
             covariance.getEntry(k, j),
-            Evidence.inverse(found.slopes().transposeMultiply(found.slopes())).getEntry(k, j),
+            Evidence.inverse(slopes.transposeMultiply(slopes)).getEntry(k, j),
             1e-12);
       }
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.SingularValueDecomposition;
 
@@ -115,10 +116,11 @@ public record StrdProblem(
   public Answer from(int start) {
     double[] from =
         parameters.stream().mapToDouble(p -> start == 1 ? p.start1() : p.start2()).toArray();
-    LeastSquares.Solution found = LeastSquares.search(new Left(), from, STRICT);
+    Left left = new Left();
+    LeastSquares.Solution found = LeastSquares.search(left, from, STRICT);
     int free = observations.size() - from.length;
     double variance = found.cost() / free;
-    RealMatrix slopes = found.slopes();
+    RealMatrix slopes = MatrixUtils.createRealMatrix(left.slopes(found.point().toArray()));
     double[] size = new double[from.length];
     for (int k = 0; k < from.length; k++) {
       size[k] = slopes.getColumnVector(k).getNorm();

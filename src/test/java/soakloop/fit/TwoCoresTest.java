@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Tag;
@@ -204,33 +205,35 @@ class TwoCoresTest {
   }
 
   private LeastSquares.Solution fitted(List<Reading> readings) {
-    LeastSquares.Residuals residuals =
-        new LeastSquares.Residuals() {
-          @Override
-          public double[] at(double[] place) {
-            double[] all = Arrays.copyOf(shown(place, readings), readings.size() + place.length);
-            for (int i = 0; i < readings.size(); i++) {
-              all[i] = (all[i] - kelvin(readings.get(i).fahrenheit())) / OFF;
-            }
-            System.arraycopy(place, 0, all, readings.size(), place.length);
-            return all;
-          }
-
-          @Override
-          public double[][] slopes(double[] place) {
-            double[][] raw = TwoCoresTest.this.slopes(place, shown(place, readings), readings);
-            double[][] all = new double[readings.size() + place.length][place.length];
-            for (int k = 0; k < place.length; k++) {
-              for (int i = 0; i < readings.size(); i++) {
-                all[i][k] = raw[i][k] / OFF;
-              }
-              all[readings.size() + k][k] = 1;
-            }
-            return all;
-          }
-        };
     return LeastSquares.search(
-        residuals, new double[KEYS.size()], new LeastSquares.Patience(1e-4, 1e-4, 25));
+        residuals(readings), new double[KEYS.size()], new LeastSquares.Patience(1e-4, 1e-4, 25));
+  }
+
+  private LeastSquares.Residuals residuals(List<Reading> readings) {
+    return new LeastSquares.Residuals() {
+      @Override
+      public double[] at(double[] place) {
+        double[] all = Arrays.copyOf(shown(place, readings), readings.size() + place.length);
+        for (int i = 0; i < readings.size(); i++) {
+          all[i] = (all[i] - kelvin(readings.get(i).fahrenheit())) / OFF;
+        }
+        System.arraycopy(place, 0, all, readings.size(), place.length);
+        return all;
+      }
+
+      @Override
+      public double[][] slopes(double[] place) {
+        double[][] raw = TwoCoresTest.this.slopes(place, shown(place, readings), readings);
+        double[][] all = new double[readings.size() + place.length][place.length];
+        for (int k = 0; k < place.length; k++) {
+          for (int i = 0; i < readings.size(); i++) {
+            all[i][k] = raw[i][k] / OFF;
+          }
+          all[readings.size() + k][k] = 1;
+        }
+        return all;
+      }
+    };
   }
 
   /**
@@ -263,7 +266,7 @@ class TwoCoresTest {
       assertEquals(kelvin(FACTS.get(i).fahrenheit()), shown[i], 4 / 1.8, FACTS.get(i).toString());
     }
     assertTrue(found.point().getLInfNorm() < 3, found.point().toString());
-    RealMatrix covariance = covariance(found);
+    RealMatrix covariance = covariance(residuals(FACTS).slopes(place));
     double effective = KEYS.size() - covariance.getTrace();
     assertTrue(effective > 4 && effective < 7, effective + " keys decided by " + FACTS.size());
     double ratio = ratio(place);
@@ -278,8 +281,9 @@ class TwoCoresTest {
         ratio * Math.exp(-half) > 1.01 && ratio * Math.exp(half) < 1.15, ratio + " within " + half);
   }
 
-  private static RealMatrix covariance(LeastSquares.Solution found) {
-    return Evidence.inverse(found.slopes().transposeMultiply(found.slopes()));
+  private static RealMatrix covariance(double[][] slopes) {
+    RealMatrix white = MatrixUtils.createRealMatrix(slopes);
+    return Evidence.inverse(white.transposeMultiply(white));
   }
 
   private static double deviation(double[] gradient, RealMatrix covariance) {
