@@ -18,6 +18,8 @@ import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.QuantityException;
 import soakloop.quantity.QuantityParser;
+import soakloop.report.ResultFolder;
+import soakloop.report.VersusText;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioReader;
 import soakloop.versus.Contender;
@@ -89,9 +91,13 @@ final class VersusCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     VersusPlan plan = plan();
+    ResultFolder folder = target.of(given.name("-against-") + "-versus");
+    folder.requireRoomForVersus();
     VersusResult result = Versus.of(plan);
+    List<Path> written = folder.write(result, Version.number());
     PrintWriter out = spec.commandLine().getOut();
-    out.println(result + " " + target.of(given.name("-versus-")).file("versus.html"));
+    out.println(VersusText.of(result) + "\nReport: " + written.get(0));
+    out.println("One page to hand on: " + written.get(1));
     out.flush();
     return ExitCode.DONE.code();
   }
@@ -127,7 +133,7 @@ final class VersusCommand implements Callable<Integer> {
 
   private static Contender contender(LoggedScenarios.Given given) {
     return new Contender(
-        given.label(),
+        given.label().replaceFirst("\\.ya?ml$", ""),
         given.cases().isEmpty()
             ? List.of(
                 FitCase.planned(
