@@ -22,6 +22,9 @@ import soakloop.rig.Underhood;
 
 /** Reads the hardware, section by section. */
 final class RigReader {
+  /** Least absolute manifold pressure at full load, Pa. */
+  private static final double LEAST_MANIFOLD = 10e3;
+
   private final In root;
   private final Day day;
 
@@ -88,10 +91,23 @@ final class RigReader {
     return engine;
   }
 
+  /** An engine at full load needs air: on a day of low pressure little may be taken off it. */
+  private void requireAir(Curve boost) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < boost.size(); i++) {
+      least = Math.min(least, boost.value(i));
+    }
+    if (day.pressure() + least < LEAST_MANIFOLD && !root.context().hasProblems()) {
+      root.problem("boost", "leaves less than 10 kPa of air in the manifold on such a day");
+    }
+  }
+
   /** Returns the boost that is held, or none where blower and engine make it. */
   private Optional<Curve> boost(Blower blower) {
     if (root.word("boost").isEmpty()) {
-      return root.curve("boost");
+      Optional<Curve> stated = root.curve("boost");
+      stated.ifPresent(this::requireAir);
+      return stated;
     }
     if (blower.delivery() instanceof AirDelivery.Stated) {
       root.problem("boost", "must be stated beside blower.air-flow: a pressure, or points");

@@ -83,6 +83,7 @@ public final class ScenarioReader {
   private static Optional<Scenario> scenario(Source source, Context context, In root) {
     Optional<String> title = root.text("title");
     Optional<String> about = root.text("about");
+    VariantsReader.check(root);
     UnitSystem units = root.choice("units").equals("us") ? UnitSystem.US : UnitSystem.METRIC;
     Day day = day(root);
     Optional<Scenario.Logged> logged =

@@ -60,6 +60,9 @@ public final class RandomScenario {
 
   private String write(double seconds) {
     root.perhaps("title").perhaps("about").perhaps("units");
+    if (draw.chance(0.1)) {
+      root.put("variants", "[{name: other limit, limits: {charge-temperature: 50 degC}}]");
+    }
     for (String plain : List.of("day", "engine", "plenum", "sensor", "underhood", "limits")) {
       if (!root.spec(plain).optional() || root.wanted()) {
         root.put(plain, root.below(plain).others());

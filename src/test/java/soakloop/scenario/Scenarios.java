@@ -89,6 +89,7 @@ final class Scenarios {
   static final String STATED =
       """
       title: Stated
+      variants: [{name: other limit, limits: {charge-temperature: 50 degC}}]
       day: {temperature: 20 degC}
       engine: {displacement: 4 L}
       blower:
