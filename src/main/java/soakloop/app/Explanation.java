@@ -134,7 +134,7 @@ final class Explanation {
 
   private void session() {
     List<Phase> phases = scenario.session().phases();
-    long pulls = phases.stream().filter(p -> p.kind() == Phase.Kind.PULL).count();
+    long pulls = phases.stream().filter(p -> p.kind().isCounted()).count();
     item(
         "Session",
         String.format(

@@ -29,7 +29,7 @@ final class NextPull {
     List<Phase> phases = new ArrayList<>(setup.session().phases());
     int last = -1;
     for (int i = 0; i < phases.size(); i++) {
-      if (phases.get(i).kind() == Phase.Kind.PULL) {
+      if (phases.get(i).kind().isCounted()) {
         last = i;
       }
     }

@@ -11,7 +11,6 @@ import soakloop.fluid.MoistAir;
 import soakloop.quantity.Dimension;
 import soakloop.rig.Day;
 import soakloop.session.Drive;
-import soakloop.session.Phase;
 import soakloop.study.Outcome;
 import soakloop.study.PullPower;
 
@@ -173,7 +172,7 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
   private boolean isHeld() {
     return outcome.scenario().rig().boost().isPresent()
         || outcome.scenario().session().phases().stream()
-            .filter(phase -> phase.kind() == Phase.Kind.PULL)
+            .filter(phase -> phase.kind().isCounted())
             .anyMatch(
                 phase ->
                     phase.drive() instanceof Drive.Replay replay && replay.boost().isPresent());

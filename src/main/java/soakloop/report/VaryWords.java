@@ -165,7 +165,7 @@ record VaryWords(VaryPlan plan, Display display) {
       return "the last pull";
     }
     return plan.scenario().session().phases().stream()
-        .filter(p -> p.kind() == Phase.Kind.PULL)
+        .filter(p -> p.kind().isCounted())
         .map(Phase::name)
         .reduce((a, b) -> b)
         .orElse("the pull");

@@ -281,7 +281,7 @@ final class SessionReader {
 
   private void replay(In in) {
     new ReplayReader(in, logged, rig.boost(), cooling(in), pulls).read().forEach(phases::add);
-    pulls = (int) phases.stream().filter(p -> p.kind() == Phase.Kind.PULL).count();
+    pulls = (int) phases.stream().filter(p -> p.kind().isCounted()).count();
     in.done();
   }
 

@@ -307,7 +307,7 @@ public final class Simulation {
   private double sampling(Phase phase) {
     double interval =
         switch (phase.kind()) {
-          case PULL, REPLAY -> options.pullSampling();
+          case PULL, PASS, REPLAY -> options.pullSampling();
           case SETTLE, IDLE, WAIT, CRUISE -> options.waitSampling();
         };
     double whole = setup.session().endTime() - setup.session().startTime();
