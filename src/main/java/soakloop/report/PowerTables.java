@@ -41,7 +41,7 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
 
   /** Returns power and spark, pull by pull. */
   Table pullByPull() {
-    List<String> head = new ArrayList<>(List.of("Pull", "Air", "Blower"));
+    List<String> head = new ArrayList<>(List.of(Counted.of(outcome).head(), "Air", "Blower"));
     if (hasSpark()) {
       head.addAll(List.of("Spark out", "Costs"));
     }
@@ -57,7 +57,7 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
 
   private List<String> row(PullPower pull) {
     List<String> row = new ArrayList<>();
-    row.add(pull.pull().replaceFirst("^pull ", ""));
+    row.add(Counted.of(outcome).number(pull.pull()));
     row.add(display.number(pull.airFlow(), Dimension.MASS_FLOW, 0));
     row.add(power(pull.blower()));
     pull.spark()
@@ -84,7 +84,7 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
   String note() {
     String power = display.symbol(Dimension.POWER);
     StringBuilder note =
-        new StringBuilder("Where each pull is counted: air in ")
+        new StringBuilder("Where each " + Counted.of(outcome).one() + " is counted: air in ")
             .append(display.symbol(Dimension.MASS_FLOW))
             .append(", power in ")
             .append(power);
