@@ -85,10 +85,14 @@ record ChargeOverPass(Outcome outcome, Display display) implements Chart {
     return panel.place(pass.end() - pass.start(), "").build(1, kit.shown(1, channel.dimension()));
   }
 
-  /** Returns a channel over the time from launch, up to the next phase but the shutdown. */
+  /** Returns a channel over the time from launch, up to some time after the traps. */
   private static double[][] course(ChartKit kit, Trace.Span pass, Channel channel) {
     Trace trace = kit.trace();
     int from = trace.firstFrom(pass.start());
+    // Of two samples of one instant the first still belongs to the phase before.
+    while (from + 1 < trace.size() && trace.time(from + 1) <= pass.start()) {
+      from++;
+    }
     int to = from;
     while (to < trace.size() && trace.time(to) <= pass.end() + AFTER) {
       to++;

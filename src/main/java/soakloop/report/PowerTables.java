@@ -104,7 +104,11 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
             crank ->
                 note.append(" Crank power follows from air and fuel and is good to about ")
                     .append(percent(crank.spread()))
-                    .append(" of itself; differences from pull to pull are better than that."));
+                    .append(" of itself; differences from ")
+                    .append(Counted.of(outcome).one())
+                    .append(" to ")
+                    .append(Counted.of(outcome).one())
+                    .append(" are better than that."));
     return note.toString();
   }
 
