@@ -60,7 +60,8 @@ class PassReportTest {
       assertTrue(trace.at(Channel.FACE_SPEED, before) > 0.1 * course(i).endSpeed());
       // With the throttle shut the car still rolls, and hardly any air is burnt.
       assertTrue(trace.at(Channel.ROAD_SPEED, pass.endTime() + 1) > 0.8 * course(i).endSpeed());
-      assertTrue(trace.at(Channel.AIR_MASS_FLOW, pass.endTime() + 1) < 0.3 * pass.airMassFlowPeak());
+      assertTrue(
+          trace.at(Channel.AIR_MASS_FLOW, pass.endTime() + 1) < 0.3 * pass.airMassFlowPeak());
     }
   }
 
@@ -87,10 +88,8 @@ class PassReportTest {
     assertTrue(text.contains("an estimate."), text);
     assertTrue(text.contains("is not passed in any pass"), text);
     assertFalse(text.contains("pull"), text);
-    JsonObject top =
-        JsonParser.parseString(SummaryJson.of(outcome, "test")).getAsJsonObject();
-    JsonObject pass =
-        top.getAsJsonArray("pulls").get(1).getAsJsonObject().getAsJsonObject("pass");
+    JsonObject top = JsonParser.parseString(SummaryJson.of(outcome, "test")).getAsJsonObject();
+    JsonObject pass = top.getAsJsonArray("pulls").get(1).getAsJsonObject().getAsJsonObject("pass");
     assertFalse(pass.get("measured").getAsBoolean());
     assertEquals(course(1).times().elapsed(), pass.get("elapsed").getAsDouble(), 1e-9);
     assertEquals(course(1).times().trapSpeed(), pass.get("trapSpeed").getAsDouble(), 1e-9);
