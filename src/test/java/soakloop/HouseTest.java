@@ -42,7 +42,15 @@ class HouseTest {
       Map.ofEntries(
           Map.entry(
               "org.hipparchus",
-              Set.of("versus", "fit", "study", "simulate", "charge", "exchange", "quantity")),
+              Set.of(
+                  "versus",
+                  "fit",
+                  "study",
+                  "simulate",
+                  "session",
+                  "charge",
+                  "exchange",
+                  "quantity")),
           Map.entry("org.apache.commons.math3", Set.of("study", "reading")),
           Map.entry("org.jfree", Set.of("report")),
           Map.entry("freemarker", Set.of("report")),

@@ -47,6 +47,7 @@ record Answer(String number, String unit, List<String> sentences) {
         sentences.add(Cause.of(outcome.trace(), pulls.get(0), last).sentence(display));
       }
     }
+    new PassTables(outcome, display).sentence().ifPresent(sentences::add);
     new BandWords(run, display).sentence().ifPresent(sentences::add);
     say.limit().ifPresent(sentences::add);
     sentences.add(say.heat());

@@ -113,14 +113,18 @@ record Sentences(Outcome outcome, Display display) {
     double outside = over.seconds() - seconds;
     String rest =
         outside >= 1
-            ? " Outside the pulls it is above it for "
+            ? " Outside the "
+                + Counted.of(outcome).many()
+                + " it is above it for "
                 + (first.isPresent() ? "another " : "")
                 + Display.duration(outside)
                 + "."
             : "";
     if (first.isEmpty()) {
       return name
-          + " is not passed in any pull: the sensor peaks at "
+          + " is not passed in any "
+          + Counted.of(outcome).one()
+          + ": the sensor peaks at "
           + display.temperature(peak)
           + chargeOverLimit(limit)
           + logOverLimit().map(pull -> ". The log does pass it, first in " + pull).orElse("")
@@ -135,7 +139,7 @@ record Sentences(Outcome outcome, Display display) {
         + (inside ? "in " : "after ")
         + first.get().name()
         + aboveIt(seconds, peak)
-        + (logBelow ? " The log stays below it in every pull." : "")
+        + (logBelow ? " The log stays below it in every " + Counted.of(outcome).one() + "." : "")
         + rest;
   }
 

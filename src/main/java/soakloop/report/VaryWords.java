@@ -150,7 +150,7 @@ record VaryWords(VaryPlan plan, Display display) {
   /** Returns a measure's name as a sentence begins with it. */
   String subject(Measure measure) {
     return switch (measure) {
-      case PEAK_CHARGE -> "The sensor's peak over all pulls";
+      case PEAK_CHARGE -> "The sensor's peak over all " + counted().many();
       case END_CHARGE -> "The sensor at the end of " + lastPull();
       case COOLANT -> "Coolant into the core for " + lastPull();
       case OVER_LIMIT -> "Time over the charge limit";
@@ -162,20 +162,24 @@ record VaryWords(VaryPlan plan, Display display) {
     boolean numberVaries =
         plan.keys().stream().anyMatch(k -> k.key().matches("session\\..*(pulls|repeat)"));
     if (numberVaries) {
-      return "the last pull";
+      return "the last " + counted().one();
     }
     return plan.scenario().session().phases().stream()
-        .filter(p -> p.kind() == Phase.Kind.PULL)
+        .filter(p -> p.kind().isCounted())
         .map(Phase::name)
         .reduce((a, b) -> b)
         .orElse("the pull");
+  }
+
+  private Counted counted() {
+    return Counted.of(plan.scenario().session().phases());
   }
 
   /** Says that a measure is not over its limit. */
   String under(Measure measure, double limit) {
     String value = limit(measure, limit);
     return switch (measure) {
-      case PEAK_CHARGE -> "the charge sensor stays under " + value + " in all pulls";
+      case PEAK_CHARGE -> "the charge sensor stays under " + value + " in all " + counted().many();
       case END_CHARGE -> lastPull() + " ends under " + value;
       case COOLANT -> "coolant enters the core under " + value + " as " + lastPull() + " starts";
       case OVER_LIMIT -> "the sensor is over the charge limit for no more than " + value;

@@ -141,8 +141,30 @@ final class RigReader {
 
   private Underhood underhood() {
     In in = root.section("underhood");
-    Underhood underhood = new Underhood(in.number("share"), in.number("road-speed"));
+    Underhood underhood = new Underhood(in.number("share"), in.number("road-speed"), openHood(in));
     in.done();
     return underhood;
+  }
+
+  /** Counts only where a hood is opened: elsewhere no study need move it. */
+  private double openHood(In in) {
+    if (root.peek("session").stream().anyMatch(RigReader::opensHood)) {
+      return in.number("open-hood");
+    }
+    in.idle("open-hood");
+    return 1;
+  }
+
+  private static boolean opensHood(Node node) {
+    if (node instanceof Node.Items items) {
+      return items.items().stream().anyMatch(RigReader::opensHood);
+    }
+    return node instanceof Node.Section section
+        && section.entries().stream()
+            .anyMatch(
+                e ->
+                    e.key().equals("hood")
+                        ? e.value() instanceof Node.Scalar s && s.text().equals("open")
+                        : opensHood(e.value()));
   }
 }

@@ -94,7 +94,7 @@ public final class ScenarioReader {
     Start start = start(root);
     Rig rig = new RigReader(root, day).read();
     Scenario.Output output = OutputReader.read(root);
-    List<Phase> phases = new SessionReader(root, rig, day, logged).read();
+    List<Phase> phases = new SessionReader(root, rig, day, output.power(), logged).read();
     if (phases.isEmpty()) {
       return Optional.empty();
     }

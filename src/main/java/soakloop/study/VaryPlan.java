@@ -101,7 +101,7 @@ public record VaryPlan(
   }
 
   private static boolean hasPull(Phase phase) {
-    return phase.kind() == Phase.Kind.PULL;
+    return phase.kind().isCounted();
   }
 
   private static List<Measure> measures(Scenario scenario, List<String> results)

@@ -115,6 +115,7 @@ final class SchemaPage {
   private static Map<String, Object> list(KeySpec spec) {
     return switch (spec.key()) {
       case "loop" -> loop();
+      case "vehicle.gears" -> array(Map.of("type", List.of("string", "number")));
       case "fitted.keys.values" -> array(Map.of("type", "string"));
       case "fitted.correlation" -> array(array(Map.of("type", List.of("string", "number"))));
       case "variants" -> array(variant());
