@@ -77,6 +77,12 @@ record VaryWords(VaryPlan plan, Display display) {
     return range.key() + (symbol.isEmpty() ? "" : ", " + symbol);
   }
 
+  /** Returns a column's heading with no more of a key than its last part. */
+  String briefHeading(KeyRange range) {
+    String key = heading(range);
+    return key.substring(range.key().lastIndexOf('.') + 1);
+  }
+
   /** Returns a measure's value in shown units, without rounding. */
   double shown(Measure measure, double si) {
     return display.units().unit(measure.dimension()).fromSi(si);
