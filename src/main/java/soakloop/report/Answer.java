@@ -53,6 +53,7 @@ record Answer(String number, String unit, List<String> sentences) {
     sentences.add(say.heat());
     sentences.addAll(new ColdSentences(outcome, display).all());
     say.agreement().ifPresent(sentences::add);
+    say.flow().ifPresent(sentences::add);
     return new Answer(
         display.number(headline, Dimension.TEMPERATURE, 0),
         display.symbol(Dimension.TEMPERATURE),

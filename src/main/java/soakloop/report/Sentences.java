@@ -247,6 +247,33 @@ record Sentences(Outcome outcome, Display display) {
             + display.signedDifference(said));
   }
 
+  /** Says what flow the log's heat balance gives, if it does. */
+  Optional<String> flow() {
+    return outcome
+        .flowFromHeat()
+        .map(
+            found ->
+                "The log's heat balance gives a loop flow of "
+                    + display.spread(found.flow(), Dimension.VOLUME_FLOW)
+                    + " (nine in ten"
+                    + (found.modelledAir().isEmpty()
+                        ? ""
+                        : "; the log lacks "
+                            + LogWords.listed(
+                                found.modelledAir().stream().map(Sentences::lacking).toList())
+                            + ", taken from the model")
+                    + "); the model has "
+                    + display.show(
+                        found.modelled(),
+                        Dimension.VOLUME_FLOW,
+                        display.decimals(found.flow(), Dimension.VOLUME_FLOW))
+                    + (found.agrees() ? "." : ", outside it."));
+  }
+
+  private static String lacking(Channel channel) {
+    return channel == Channel.CORE_AIR_IN ? Signal.CORE_AIR_IN.label() : channel.label();
+  }
+
   private String fromTo(Channel channel, TimeScale time) {
     Trace trace = outcome.trace();
     return display.temperature(trace.at(channel, time.from()))

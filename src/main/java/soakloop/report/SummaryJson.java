@@ -71,6 +71,7 @@ final class SummaryJson {
               top.add("misfit", misfit);
               c.charge().ifPresent(w -> top.add("wholeRun", wholeRun(w)));
             });
+    outcome.flowFromHeat().ifPresent(flow -> top.add("flowFromHeat", LoopJson.of(flow)));
     run.bands().ifPresent(bands -> top.add("bands", BandsJson.of(bands, outcome)));
     top.add("assumed", assumed(outcome.scenario()));
     JsonArray warnings = new JsonArray();

@@ -84,7 +84,7 @@ final class RigReader {
     Engine engine =
         new Engine(
             in.number("displacement"),
-            in.number("volumetric-efficiency"),
+            in.curve("volumetric-efficiency").orElse(Curve.constant(1)),
             in.number("idle-speed"),
             in.number("idle-manifold-pressure"));
     in.done();

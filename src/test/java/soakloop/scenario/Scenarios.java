@@ -13,7 +13,7 @@ final class Scenarios {
       units: metric
       day: {temperature: 20 degC, pressure: 100 kPa, humidity: 40 %, warming: 1 K}
       engine:
-        {displacement: 4 L, volumetric-efficiency: 95 %, idle-speed: 850 rpm, idle-manifold-pressure: 40 kPa}
+        {displacement: 4 L, volumetric-efficiency: [[1000 rpm, 90 %], [6000 rpm, 98 %]], idle-speed: 850 rpm, idle-manifold-pressure: 40 kPa}
       blower:
         displacement: 1.7 L/rev
         pulleys: {crank: 188 mm, blower: 80 mm, step-up: 1.1}
@@ -273,7 +273,7 @@ final class Scenarios {
       left-heat-exchanger:
         face: {width: 400 mm, height: 250 mm}
         pressure-loss: {usual-loss: 3 kPa, flow: 18 L/min}
-        trapped-air: 10 %
+        trapped-air-volume: 0.05 L
       right-heat-exchanger:
         face: {width: 380 mm, height: 250 mm}
         behind: left-heat-exchanger
