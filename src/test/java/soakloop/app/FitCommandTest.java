@@ -99,6 +99,29 @@ class FitCommandTest {
   }
 
   @Test
+  void keysAreFollowedOut() throws IOException {
+    Path out = folder.resolve("followed");
+    Result told = fit(out, List.of(scenario.toString()), "--profile", "core.conductance.value");
+    assertEquals(0, told.code(), told.err());
+    JsonObject json =
+        JsonParser.parseString(Files.readString(out.resolve("fit.json"))).getAsJsonObject();
+    JsonObject profile = json.getAsJsonArray("profiles").get(0).getAsJsonObject();
+    JsonObject key = json.getAsJsonArray("keys").get(0).getAsJsonObject();
+    for (JsonElement one : json.getAsJsonArray("keys")) {
+      key =
+          one.getAsJsonObject().get("key").equals(profile.get("key")) ? one.getAsJsonObject() : key;
+    }
+    JsonObject after = key.getAsJsonObject("after");
+    double half = (after.get("high").getAsDouble() - after.get("low").getAsDouble()) / 2;
+    assertEquals(after.get("low").getAsDouble(), profile.get("low").getAsDouble(), 0.3 * half);
+    assertEquals(after.get("high").getAsDouble(), profile.get("high").getAsDouble(), 0.3 * half);
+    assertTrue(Files.readString(out.resolve("fit.html")).contains("Intervals followed out"));
+    Result unknown = fit(out, List.of(scenario.toString()), "--profile", "nothing");
+    assertEquals(2, unknown.code());
+    assertTrue(unknown.err().contains("`nothing` is no key with a spread"), unknown.err());
+  }
+
+  @Test
   void textKeepsToTheConsole() {
     List<String> lines = first.out().lines().filter(l -> !l.startsWith("Report")).toList();
     for (String line : lines) {
