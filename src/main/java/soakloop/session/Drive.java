@@ -14,6 +14,15 @@ public sealed interface Drive {
    */
   void at(double time, Inputs inputs);
 
+  /**
+   * Returns what is left of it after some time.
+   *
+   * @param passed s from the phase's start
+   */
+  default Drive after(double passed) {
+    return this;
+  }
+
   /** Engine off, car standing. */
   record EngineOff() implements Drive {
     @Override
@@ -54,6 +63,11 @@ public sealed interface Drive {
       inputs.load = Inputs.Load.FULL;
       inputs.engineSpeed = engineSpeed.at(time);
       inputs.roadSpeed = roadSpeed.at(time);
+    }
+
+    @Override
+    public Drive after(double passed) {
+      return new FullLoad(engineSpeed.earlier(passed), roadSpeed.earlier(passed));
     }
   }
 
@@ -131,6 +145,12 @@ public sealed interface Drive {
       if (engineCoolant.isPresent()) {
         inputs.engineCoolant = engineCoolant.get().at(t);
       }
+    }
+
+    @Override
+    public Drive after(double passed) {
+      return new Replay(
+          from + passed, engineSpeed, boost, roadSpeed, inletTemperature, engineCoolant);
     }
   }
 }
