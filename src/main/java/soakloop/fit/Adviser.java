@@ -14,7 +14,6 @@ import soakloop.scenario.ScenarioException;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
 import soakloop.session.Phase;
-import soakloop.simulate.Channel;
 import soakloop.simulate.Setup;
 import soakloop.simulate.Simulation;
 import soakloop.simulate.SimulationException;
@@ -34,9 +33,6 @@ import soakloop.study.Workers;
 final class Adviser {
   private static final double STEP = 0.05;
 
-  /** Time between readings that are counted, s: the model's error fades no faster. */
-  private static final double EVERY = 5;
-
   /** How much longer a longer wait is. */
   private static final double LONGER = 3;
 
@@ -45,21 +41,21 @@ final class Adviser {
 
   private final Fitted fitted;
   private final int inCase;
-  private final Quantity quantity;
   private final RealMatrix known;
   private final RealVector gradient;
+  private final double rest;
 
   /** A session that readings are taken of. */
   private interface Plan {
     Setup of(Setup own);
   }
 
-  private Adviser(Fitted fitted, int inCase, Quantity quantity) {
+  private Adviser(Fitted fitted, int inCase, RealVector gradient, double rest) {
     this.fitted = fitted;
     this.inCase = inCase;
-    this.quantity = quantity;
     this.known = Evidence.inverse(fitted.covariance());
-    this.gradient = gradient();
+    this.gradient = gradient;
+    this.rest = rest;
   }
 
   /**
@@ -74,7 +70,23 @@ final class Adviser {
     if (NextPull.of(fitted.model().cases().get(inCase).scenario().setup()).isEmpty()) {
       return List.of();
     }
-    return new Adviser(fitted, inCase, quantity).ranked();
+    Adviser adviser = new Adviser(fitted, inCase, new ArrayRealVector(), 0);
+    return new Adviser(fitted, inCase, adviser.gradient(quantity), 0).ranked();
+  }
+
+  /**
+   * Ranks sensors and tests for any number, the most telling first.
+   *
+   * @param fitted what is known
+   * @param inCase whose session is gone on with
+   * @param gradient what the number changes by for each key
+   * @param rest its variance from what no log tells of
+   * @return nothing if there is no next pull
+   */
+  static List<Advice> of(Fitted fitted, int inCase, RealVector gradient, double rest) {
+    return NextPull.of(fitted.model().cases().get(inCase).scenario().setup()).isEmpty()
+        ? List.of()
+        : new Adviser(fitted, inCase, gradient, rest).ranked();
   }
 
   private List<Advice> ranked() {
@@ -107,8 +119,8 @@ final class Adviser {
     return new Advice(
         what,
         isTest,
-        Math.sqrt(gradient.dotProduct(fitted.covariance().operate(gradient))),
-        Math.sqrt(gradient.dotProduct(then.operate(gradient))));
+        Math.sqrt(rest + gradient.dotProduct(fitted.covariance().operate(gradient))),
+        Math.sqrt(rest + gradient.dotProduct(then.operate(gradient))));
   }
 
   /** What is changed of the session that is added. */
@@ -218,21 +230,21 @@ final class Adviser {
     }
   }
 
-  private RealVector gradient() {
+  private RealVector gradient(Quantity quantity) {
     List<Trace> traces = traces(own -> NextPull.of(own).orElseThrow()).orElse(List.of());
     RealVector slope = new ArrayRealVector(keys());
     if (traces.isEmpty()) {
       return slope;
     }
     for (int k = 0; k < keys(); k++) {
-      double up = quantity.of(traces.get(1 + 2 * k)) + shift(k, STEP);
-      double down = quantity.of(traces.get(2 + 2 * k)) + shift(k, -STEP);
+      double up = quantity.of(traces.get(1 + 2 * k)) + shift(quantity, k, STEP);
+      double down = quantity.of(traces.get(2 + 2 * k)) + shift(quantity, k, -STEP);
       slope.setEntry(k, (up - down) / (2 * STEP));
     }
     return slope;
   }
 
-  private double shift(int key, double step) {
+  private double shift(Quantity quantity, int key, double step) {
     return quantity.isOfSensor() ? bias(Signal.CHARGE_TEMPERATURE, key, step) : 0;
   }
 
@@ -242,63 +254,17 @@ final class Adviser {
     return fitted.model().of(inCase, new Role.Bias(signal), place);
   }
 
-  /** Returns J'C^-1 J of a probe's readings, what it reads wrong throughout allowed for. */
+  /** Returns what a probe's readings tell from a time on. */
   private RealMatrix news(Probe probe, List<Trace> traces, double from) {
     Trace own = traces.get(0);
     double end = own.time(own.size() - 1);
-    int count = (int) Math.max(1, Math.floor((end - from) / EVERY));
-    double[] times = new double[count];
-    double[] noise = new double[count];
-    double[] wrong = new double[count];
-    for (int i = 0; i < count; i++) {
-      times[i] = from + i * EVERY;
-      double size = probe.ofReading() ? Math.abs(own.at(probe.channel(), times[i])) : 1;
-      noise[i] = Math.max(probe.noise() * size, 1e-12);
-      wrong[i] = probe.bias() * size;
-    }
+    int pulls = fitted.model().cases().get(inCase).pulls();
     CorrelatedError error =
-        error(probe, noise).repeated(fitted.model().cases().get(inCase).pulls());
-    CorrelatedError.Whitening whitening = error.whitening(times, noise);
-    RealMatrix white = fitted.covariance().createMatrix(count, keys());
-    for (int k = 0; k < keys(); k++) {
-      white.setColumn(k, slope(probe, traces, k, times, whitening));
-    }
-    RealMatrix news = white.transposeMultiply(white);
-    double[] shifted = new double[count];
-    whitening.apply(wrong, shifted, 0);
-    RealVector shift = new ArrayRealVector(shifted, false);
-    RealVector mixed = white.preMultiply(shift);
-    return news.subtract(
-        mixed.outerProduct(mixed).scalarMultiply(1 / (1 + shift.dotProduct(shift))));
-  }
-
-  /** The model's own error of what a probe shows; of a flow, that of its noise. */
-  private CorrelatedError error(Probe probe, double[] noise) {
-    if (probe.ofReading()) {
-      return new CorrelatedError(noise[0], Evidence.USUAL.time());
-    }
-    return probe
-        .signal()
-        .map(s -> fitted.errors().getOrDefault(s, Evidence.USUAL))
-        .orElse(Evidence.USUAL);
-  }
-
-  private double[] slope(
-      Probe probe,
-      List<Trace> traces,
-      int key,
-      double[] times,
-      CorrelatedError.Whitening whitening) {
-    Channel channel = probe.channel();
-    Trace up = traces.get(1 + 2 * key);
-    Trace down = traces.get(2 + 2 * key);
-    double shift = probe.signal().map(s -> bias(s, key, STEP) - bias(s, key, -STEP)).orElse(0.0);
-    double[] slope = new double[times.length];
-    for (int i = 0; i < times.length; i++) {
-      slope[i] = (up.at(channel, times[i]) - down.at(channel, times[i]) + shift) / (2 * STEP);
-    }
-    double[] white = new double[times.length];
-    whitening.apply(slope, white, 0);
-    return white;
+        probe
+            .signal()
+            .map(s -> fitted.errors().getOrDefault(s, Evidence.USUAL))
+            .orElse(Evidence.USUAL);
+    return new ProbeNews(traces, STEP, from, end, pulls)
+        .of(probe, error, (k, step) -> probe.signal().map(s -> bias(s, k, step)).orElse(0.0));
   }
 }

@@ -47,8 +47,35 @@ public final class Calibration {
     return new Calibration(plan).result();
   }
 
+  /**
+   * Fits, and says no more than what is then known of the keys.
+   *
+   * @param plan what is asked
+   * @throws FitException if nothing can be found out; says why
+   */
+  public static Posterior posterior(FitPlan plan) throws FitException {
+    Found found = new Calibration(plan).found();
+    return Posterior.known(found.fitted(), found.untold(), found.heldOut());
+  }
+
+  /**
+   * What a search found.
+   *
+   * @param fitted keys that the logs tell of
+   * @param untold those that they do not
+   * @param heldOut last pulls, foretold
+   * @param widening how many times wider intervals are for them
+   */
+  private record Found(
+      Fitted fitted, List<FitKey> untold, List<HeldOut> heldOut, double widening) {}
+
   private FitResult result() throws FitException {
-    List<FitKey> all = chosen(new FitKeys(plan.cases(), plan.own()).all());
+    Found found = found();
+    return read(found.fitted(), found.untold(), found.heldOut(), found.widening());
+  }
+
+  private Found found() throws FitException {
+    List<FitKey> all = chosen(new FitKeys(plan.cases(), plan.own(), plan.groups()).all());
     FitModel everything = new FitModel(plan.cases(), all, plan.threads());
     boolean[] told = told(everything);
     List<FitKey> keys =
@@ -65,7 +92,7 @@ public final class Calibration {
     requireLikeness(fitted);
     List<HeldOut> heldOut = HeldOut.of(model, plan.draws());
     double widening = HeldOut.widening(heldOut);
-    return read(fitted.believedLess(widening), untold, heldOut, widening);
+    return new Found(fitted.believedLess(widening), untold, heldOut, widening);
   }
 
   private List<FitKey> chosen(List<FitKey> all) throws FitException {

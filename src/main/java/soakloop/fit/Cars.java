@@ -35,7 +35,7 @@ final class Cars {
 
   static Cars of(Scenario scenario, int count) {
     FitCase alone = new FitCase("car", scenario, List.of());
-    List<FitKey> keys = new FitKeys(List.of(alone), List.of()).all();
+    List<FitKey> keys = new FitKeys(List.of(alone), List.of(), List.of(0)).all();
     Optional<FitRecord> fitted = scenario.fitted();
     // The sensor's bias is drawn as one more key, after those of the scenario.
     Estimate bias = fitted.flatMap(f -> f.bias(Signal.CHARGE_TEMPERATURE)).orElse(FitKeys.BIAS);

@@ -43,6 +43,16 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
     data = List.copyOf(data);
   }
 
+  /**
+   * A scenario without a log, of which only what it states is known.
+   *
+   * @param label short name
+   * @param scenario which
+   */
+  public static FitCase unlogged(String label, Scenario scenario) {
+    return new FitCase(label, scenario, List.of());
+  }
+
   /** A stretch of the session. */
   private record Stretch(double from, double to) {
     boolean has(double time) {
@@ -184,6 +194,11 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
     private static double[] floored(double[] noise) {
       return java.util.Arrays.stream(noise).map(s -> Math.max(s, 0.02)).toArray();
     }
+  }
+
+  /** Returns how many points it is held against. */
+  int size() {
+    return data.stream().mapToInt(SignalData::size).sum();
   }
 
   /** Returns how many pulls begin before the last point. */

@@ -101,8 +101,13 @@ public record FitKey(
     }
   }
 
+  /** Returns whether it is part of a case. */
+  boolean isOf(int inCase) {
+    return parts.stream().anyMatch(p -> p.inCase() == inCase);
+  }
+
   /** Returns whether it moves a thing of a case's own sensor. */
   boolean moves(int inCase, Role what) {
-    return role.equals(what) && parts.get(0).inCase() == inCase;
+    return role.equals(what) && isOf(inCase);
   }
 }

@@ -27,20 +27,23 @@ final class FitKeys {
   private static final double SLOWEST = 60;
 
   /** Starts of keys that belong to one day and one session. */
-  private static final List<String> OF_THE_DAY = List.of("start.", "session.", "day.", "log.");
+  private static final List<String> OF_THE_DAY = List.of("start", "session", "day", "log");
 
   private final List<FitCase> cases;
   private final List<String> own;
+  private final List<Integer> groups;
 
   /**
    * Sets out.
    *
    * @param cases what is fitted
-   * @param own starts of keys that every case has to itself, beside those of the day
+   * @param own starts of keys that every group of cases has to itself
+   * @param groups number of each case's group
    */
-  FitKeys(List<FitCase> cases, List<String> own) {
+  FitKeys(List<FitCase> cases, List<String> own, List<Integer> groups) {
     this.cases = cases;
     this.own = own;
+    this.groups = groups;
   }
 
   /** Returns all keys: those of the scenarios in their order, then the sensors. */
@@ -50,30 +53,46 @@ final class FitKeys {
     for (int i = 0; i < cases.size(); i++) {
       for (UncertainKey key : UncertainKeys.of(cases.get(i).scenario())) {
         FitKey mine = key(i, key);
-        String common = key.key() + " " + mine.before() + " " + key.parts().size();
-        if (!isOwn(key.key()) && shared.containsKey(common)) {
-          int at = shared.get(common);
-          keys.set(at, joined(keys.get(at), mine));
-        } else {
-          shared.put(common, keys.size());
-          keys.add(mine);
-        }
+        add(keys, shared, mine, key.key() + " " + mine.before() + " " + key.parts().size());
       }
     }
     for (int i = 0; i < cases.size(); i++) {
       for (SignalData data : cases.get(i).data()) {
-        keys.add(bias(i, data.signal()));
+        FitKey bias = bias(i, data.signal());
+        add(keys, shared, bias, bias.name());
         if (data.signal() != Signal.CHARGE_TEMPERATURE) {
-          keys.add(lag(i, data.signal()));
+          FitKey lag = lag(i, data.signal());
+          add(keys, shared, lag, lag.name());
         }
       }
     }
     return named(keys);
   }
 
-  private boolean isOwn(String key) {
-    return OF_THE_DAY.stream().anyMatch(key::startsWith)
-        || own.stream().anyMatch(o -> key.equals(o) || key.startsWith(o + "."));
+  /**
+   * Adds a key, or joins it to the one that it is the same as. The cases are of one car, whose
+   * sensors stay in it.
+   *
+   * @param alike what must be the same
+   */
+  private void add(List<FitKey> keys, Map<String, Integer> shared, FitKey key, String alike) {
+    int inCase = key.parts().get(0).inCase();
+    String whose =
+        begins(key, OF_THE_DAY)
+            ? "case " + inCase
+            : begins(key, own) ? "group " + groups.get(inCase) : "all";
+    String common = alike + " of " + whose;
+    Integer at = shared.get(common);
+    if (at == null) {
+      shared.put(common, keys.size());
+      keys.add(key);
+    } else {
+      keys.set(at, joined(keys.get(at), key));
+    }
+  }
+
+  private static boolean begins(FitKey key, List<String> starts) {
+    return starts.stream().anyMatch(s -> key.name().equals(s) || key.name().startsWith(s + "."));
   }
 
   private FitKey key(int inCase, UncertainKey key) {

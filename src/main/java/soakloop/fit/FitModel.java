@@ -38,7 +38,7 @@ record FitModel(List<FitCase> cases, List<FitKey> keys, int threads) {
   }
 
   int size() {
-    return cases.stream().flatMap(c -> c.data().stream()).mapToInt(SignalData::size).sum();
+    return cases.stream().mapToInt(FitCase::size).sum();
   }
 
   /** Returns the scenario of a case at a place. */
@@ -100,7 +100,7 @@ record FitModel(List<FitCase> cases, List<FitKey> keys, int threads) {
         }
       }
     } catch (ScenarioException | SimulationException e) {
-      int end = from + cases.get(inCase).data().stream().mapToInt(SignalData::size).sum();
+      int end = from + cases.get(inCase).size();
       Arrays.fill(all, from, end, NOWHERE);
       next = end;
     }
@@ -141,20 +141,32 @@ record FitModel(List<FitCase> cases, List<FitKey> keys, int threads) {
   }
 
   private double[] slope(double[] place, double[] own, int key, boolean both) {
-    double[] up = place.clone();
-    up[key] += STEP;
-    double[] above = at(up);
+    double[] above = moved(place, own, key, STEP);
     boolean isOnlyDown = isNowhere(above);
     if (!both && !isOnlyDown) {
       return slope(above, own, STEP);
     }
-    double[] down = place.clone();
-    down[key] -= STEP;
-    double[] below = at(down);
+    double[] below = moved(place, own, key, -STEP);
     if (isNowhere(below)) {
       return isOnlyDown ? new double[own.length] : slope(above, own, STEP);
     }
     return isOnlyDown ? slope(own, below, STEP) : slope(above, below, 2 * STEP);
+  }
+
+  /** Returns what all points should read with a key moved; cases that it is not part of stay. */
+  private double[] moved(double[] place, double[] own, int key, double step) {
+    double[] there = place.clone();
+    there[key] += step;
+    double[] all = own.clone();
+    int from = 0;
+    for (int i = 0; i < cases.size(); i++) {
+      int next = from + cases.get(i).size();
+      if (keys.get(key).isOf(i)) {
+        into(i, there, all, from);
+      }
+      from = next;
+    }
+    return all;
   }
 
   private static double[] slope(double[] above, double[] below, double width) {

@@ -67,7 +67,7 @@ public final class FoundValues {
         errors);
   }
 
-  private static String name(FitKey key, String path) {
+  static String name(FitKey key, String path) {
     if (key.role() instanceof Role.Bias bias) {
       return FitRecord.BIAS + bias.signal().key();
     }

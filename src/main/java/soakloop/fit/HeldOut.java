@@ -105,6 +105,9 @@ public record HeldOut(String label, String pull, Band foretold, double logged, B
 
   private static Optional<Last> last(FitModel model, int inCase) {
     FitCase one = model.cases().get(inCase);
+    if (one.scenario().logged().isEmpty()) {
+      return Optional.empty();
+    }
     Trace trace;
     try {
       trace = Simulation.run(one.scenario().setup().withoutLimit(), FitModel.OPTIONS);
