@@ -22,6 +22,7 @@ class HouseTest {
       List.of(
           "app",
           "report",
+          "plan",
           "fit",
           "study",
           "scenario",
@@ -41,7 +42,7 @@ class HouseTest {
       Map.ofEntries(
           Map.entry(
               "org.hipparchus",
-              Set.of("fit", "study", "simulate", "charge", "exchange", "quantity")),
+              Set.of("plan", "fit", "study", "simulate", "charge", "exchange", "quantity")),
           Map.entry("org.apache.commons.math3", Set.of("study", "reading")),
           Map.entry("org.jfree", Set.of("report")),
           Map.entry("freemarker", Set.of("report")),
