@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       VaryCommand.class,
       RankCommand.class,
-      FitCommand.class
+      FitCommand.class,
+      WaitCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

@@ -25,8 +25,12 @@ public record AfterWait(double seconds, List<Go> goes) {
     return Shares.quantile(goes, of, share);
   }
 
-  /** Returns the highest charge that a share of the cars keeps under, K. */
-  double charge(double share) {
+  /**
+   * Returns the highest charge that a share of the cars keeps under, K.
+   *
+   * @param share 0 to 1
+   */
+  public double charge(double share) {
     return quantile(Go::charge, share);
   }
 }

@@ -9,14 +9,14 @@ import soakloop.scenario.ScenarioException;
 import soakloop.scenario.Stated;
 
 /** A tank that ice can be put into, in a scenario that says nothing of ice. */
-final class IceRoom {
+public final class IceRoom {
   /** Litres above coolant and ice. */
   private static final double SPARE = 0.5;
 
   private IceRoom() {}
 
   /** Returns whether a scenario says what its ice is like. */
-  static boolean isStated(Scenario scenario) {
+  private static boolean isStated(Scenario scenario) {
     return scenario.values().stream().anyMatch(s -> s.key().endsWith("reservoir.ice.temperature"));
   }
 
@@ -24,10 +24,11 @@ final class IceRoom {
    * Returns the scenario with ice as ice usually is and, where it does not say what its tank holds,
    * room for it. One that says what its ice is like stays as it is.
    *
+   * @param scenario which
    * @param kilograms that there must be room for
    * @throws ScenarioException if it cannot have ice
    */
-  static Scenario made(Scenario scenario, double kilograms) throws ScenarioException {
+  public static Scenario made(Scenario scenario, double kilograms) throws ScenarioException {
     Optional<Stated> tank =
         scenario.values().stream().filter(s -> s.key().endsWith("reservoir.volume")).findFirst();
     if (isStated(scenario) || tank.isEmpty()) {

@@ -23,6 +23,7 @@ final class KeptWait {
   private final Simulation car;
   private final Rig rig;
   private final Way way;
+  private final boolean drains;
   private final double start;
   private final List<Place> places = new ArrayList<>();
 
@@ -33,20 +34,29 @@ final class KeptWait {
    * Waits.
    *
    * @param from where the car stands
+   * @param drains whether the water of earlier ice is drained off before ice goes in
    * @param times at which its state is kept, s from there, rising from 0
    * @param iceBelow reservoir temperature at which ice goes in, if the way has any, K
    * @throws SimulationException if the car cannot
    */
-  KeptWait(Simulation car, Rig rig, Way way, CarState from, double[] times, double iceBelow)
+  KeptWait(
+      Simulation car,
+      Rig rig,
+      Way way,
+      boolean drains,
+      CarState from,
+      double[] times,
+      double iceBelow)
       throws SimulationException {
     this.car = car;
     this.rig = rig;
     this.way = way;
+    this.drains = drains;
     this.start = from.time();
     Stretch plain = waited(new Place(from, false), times);
     plain.kept().forEach(state -> places.add(new Place(state, false)));
     if (way.ice() > 0) {
-      OptionalDouble cold = coldAt(plain.trace(), iceBelow);
+      OptionalDouble cold = coldAt(plain.trace(), start + Way.HANDLING, iceBelow);
       if (cold.isPresent()) {
         ice(cold.getAsDouble() - start, times);
       }
@@ -64,14 +74,15 @@ final class KeptWait {
     }
   }
 
-  /** Returns when the reservoir is first cold enough, s; empty if it never is. */
-  private static OptionalDouble coldAt(Trace trace, double below) {
-    for (int i = 0; i < trace.size(); i++) {
+  /** Returns when the reservoir is first cold enough from a time on, s; empty if it never is. */
+  private static OptionalDouble coldAt(Trace trace, double from, double below) {
+    double end = trace.time(trace.size() - 1);
+    if (end < from || trace.at(Channel.RESERVOIR, from) <= below) {
+      return end < from ? OptionalDouble.empty() : OptionalDouble.of(from);
+    }
+    for (int i = trace.firstFrom(from) + 1; i < trace.size(); i++) {
       double now = trace.value(Channel.RESERVOIR, i);
       if (now <= below) {
-        if (i == 0) {
-          return OptionalDouble.of(trace.time(0));
-        }
         double before = trace.value(Channel.RESERVOIR, i - 1);
         double share = (before - below) / (before - now);
         return OptionalDouble.of(trace.time(i - 1) + share * (trace.time(i) - trace.time(i - 1)));
@@ -84,7 +95,7 @@ final class KeptWait {
     double[] at = Arrays.stream(times).map(t -> start + t).toArray();
     double seconds = Math.max(at[at.length - 1] - from.state().time(), SAME);
     Optional<IceAdded> ice =
-        from.ices() ? Optional.of(new IceAdded(way.ice(), false)) : Optional.empty();
+        from.ices() ? Optional.of(new IceAdded(way.ice(), drains)) : Optional.empty();
     Phase wait =
         new Phase(
             "wait",

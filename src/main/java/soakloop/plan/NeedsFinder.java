@@ -17,7 +17,9 @@ import soakloop.simulate.SimulationException;
 final class NeedsFinder {
   private static final double LEAST_BOOST = 0.3;
   private static final double MOST_COOLER = 40;
-  private static final double MOST_ICE = 40;
+  private static final double LEAST_ICE = 0.5;
+  private static final double MOST_ICE = 32;
+  private static final double ICED_WAIT = 300;
   private static final int HALVINGS = 9;
 
   private final WaitPlan plan;
@@ -52,7 +54,17 @@ final class NeedsFinder {
         way,
         least(1, LEAST_BOOST, this::boosted),
         least(day, day - MOST_COOLER, this::cooler),
-        least(0, MOST_ICE, kilograms -> iced(icy, kilograms)));
+        enoughIce(kilograms -> iced(icy, kilograms)));
+  }
+
+  /** Looks for ice upwards: far more than a tank takes in need not run. */
+  private OptionalDouble enoughIce(Change change) {
+    for (double most = LEAST_ICE; most <= MOST_ICE; most *= 2) {
+      if (keeps(most, change)) {
+        return least(most == LEAST_ICE ? 0 : most / 2, most, change);
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   /** Returns the value nearest to the first end that keeps the goal, by halving. */
@@ -106,7 +118,8 @@ final class NeedsFinder {
   private Go go(Scenario scenario, Way in) throws SimulationException {
     WaitingCar car =
         new WaitingCar(scenario.setup().withoutLimit(), WaitingCar.Errors.NONE, plan.iceBelow());
-    double last = Math.max(wait, in.startUp() + 1);
+    // Ice helps soon after it went in; the rest, after the wait that came nearest.
+    double last = in.ice() > 0 ? Math.min(plan.horizon(), ICED_WAIT) : wait;
     car.waitIn(in, new double[] {last});
     return car.go(in, last);
   }

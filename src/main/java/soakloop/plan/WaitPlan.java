@@ -32,7 +32,7 @@ public record WaitPlan(
   public static final double LONGEST_HORIZON = 12 * 3600;
 
   /** Shortest horizon that may be asked for, s. */
-  public static final double SHORTEST_HORIZON = 120;
+  public static final double SHORTEST_HORIZON = 300;
 
   /** Confidence if nothing is said. */
   public static final double USUAL_CONFIDENCE = 0.9;
@@ -97,7 +97,7 @@ public record WaitPlan(
         "the confidence must be from 50 % to 99 %, not " + 100 * confidence + " %");
     require(
         horizon >= SHORTEST_HORIZON && horizon <= LONGEST_HORIZON,
-        "the horizon must be from 2 min to 12 h");
+        "the horizon must be from 5 min to 12 h");
     require(draws >= FEWEST_DRAWS, "draws must be " + FEWEST_DRAWS + " or more, not " + draws);
     require(
         iceBelow <= WARMEST_ICE_BELOW,

@@ -99,11 +99,13 @@ public final class WaitRunner {
 
   /** Returns the waits of the first look: the shortest, then even ratios to the horizon. */
   private double[] scan(Way way) {
-    double[] even = new double[SCAN];
-    Arrays.setAll(even, i -> FIRST * Math.pow(plan.horizon() / FIRST, (double) i / (SCAN - 1)));
-    even[SCAN - 1] = plan.horizon();
-    return IntStream.concat(IntStream.of(-1), IntStream.range(0, SCAN))
-        .mapToDouble(i -> i < 0 ? way.startUp() : even[i])
-        .toArray();
+    double shortest = way.shortest();
+    double first = Math.max(FIRST, 1.5 * shortest);
+    double[] scan = new double[SCAN + 1];
+    Arrays.setAll(
+        scan,
+        i -> i == 0 ? shortest : first * Math.pow(plan.horizon() / first, (i - 1.0) / (SCAN - 1)));
+    scan[SCAN] = plan.horizon();
+    return scan;
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import soakloop.rig.Rig;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
+import soakloop.session.IceAdded;
 import soakloop.session.Phase;
 import soakloop.simulate.CarState;
 import soakloop.simulate.Channel;
@@ -29,6 +30,7 @@ final class WaitingCar {
   private final Phase idleAfter;
   private final Errors errors;
   private final double iceBelow;
+  private final boolean drains;
   private final Map<Way, KeptWait> waits = new HashMap<>();
 
   /**
@@ -59,6 +61,7 @@ final class WaitingCar {
     this.idleAfter = idle("after the pull", WaitPlan.AFTER);
     this.errors = errors;
     this.iceBelow = iceBelow;
+    this.drains = phases.stream().anyMatch(p -> p.ice().filter(IceAdded::drains).isPresent());
     this.car = Simulation.of(setup);
     this.after = car.runOn(car.start(), phases.subList(0, last + 1), Running.SESSION).end();
   }
@@ -81,7 +84,7 @@ final class WaitingCar {
    */
   void waitIn(Way way, double[] times) throws SimulationException {
     double[] at = Arrays.stream(times).map(t -> t - way.startUp()).toArray();
-    waits.put(way, new KeptWait(car, rig, way, after, at, iceBelow));
+    waits.put(way, new KeptWait(car, rig, way, drains, after, at, iceBelow));
   }
 
   /** Returns when ice went in during a wait, s from the pull's end; empty if none did. */

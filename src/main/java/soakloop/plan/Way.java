@@ -3,9 +3,14 @@ package soakloop.plan;
 import java.util.ArrayList;
 import java.util.List;
 import soakloop.quantity.Require;
+import soakloop.rig.Reservoir;
 import soakloop.rig.Rig;
+import soakloop.rig.TankIce;
+import soakloop.scenario.Scenario;
 import soakloop.session.Cooling;
 import soakloop.session.Drive;
+import soakloop.session.IceAdded;
+import soakloop.session.Phase;
 
 /**
  * A way of waiting.
@@ -16,6 +21,9 @@ import soakloop.session.Drive;
  * @param ice put into the tank once it is cold enough to be opened, kg; only with the engine off
  */
 public record Way(boolean idles, boolean pump, boolean fans, double ice) {
+  /** Time to open a tank, put ice in and close it (our own guess), s. */
+  static final double HANDLING = 120;
+
   /** Checks the parts. */
   public Way {
     Require.notNegative("ice", ice);
@@ -34,10 +42,38 @@ public record Way(boolean idles, boolean pump, boolean fans, double ice) {
     return idles ? 0 : WaitPlan.START_UP;
   }
 
+  /**
+   * Returns the shortest wait from pull to pull, s: with ice, the time to open the tank, fill and
+   * close it too.
+   */
+  double shortest() {
+    return startUp() + (ice > 0 ? HANDLING : 0);
+  }
+
   /** Returns what cools. */
   Cooling cooling() {
     Cooling.Fan running = idles ? Cooling.Fan.AUTO : Cooling.Fan.ON;
     return new Cooling(pump, fans, fans ? running : Cooling.Fan.OFF, pump);
+  }
+
+  /**
+   * Returns the ice that a scenario uses at a time: of its last iced wait, else of its start.
+   *
+   * @param scenario which
+   * @return kg; 0 if it has none
+   */
+  public static double usualIce(Scenario scenario) {
+    double ice =
+        scenario.setup().rig().loop().pieces().stream()
+            .filter(Reservoir.class::isInstance)
+            .flatMap(p -> ((Reservoir) p).ice().stream())
+            .mapToDouble(TankIce::mass)
+            .max()
+            .orElse(0);
+    for (Phase phase : scenario.session().phases()) {
+      ice = phase.ice().map(IceAdded::mass).orElse(ice);
+    }
+    return ice;
   }
 
   /**

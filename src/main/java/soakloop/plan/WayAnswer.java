@@ -3,6 +3,7 @@ package soakloop.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * When the car can go again in one way of waiting.
@@ -27,6 +28,21 @@ public record WayAnswer(
   public WayAnswer {
     curve = List.copyOf(curve);
     windows = List.copyOf(windows);
+  }
+
+  /**
+   * Returns a smooth line of what a share of the cars keeps under, for a chart.
+   *
+   * @param of which value
+   * @param share 0 to 1
+   * @param count places along it, at least two
+   * @return waits in s, then values
+   */
+  public double[][] course(ToDoubleFunction<Go> of, double share, int count) {
+    return Course.through(
+        curve.stream().mapToDouble(AfterWait::seconds).toArray(),
+        curve.stream().mapToDouble(a -> a.quantile(of, share)).toArray(),
+        count);
   }
 
   /**

@@ -20,6 +20,7 @@ sealed interface Chart
         VaryMap,
         LastPullCourses,
         RankBars,
+        WaitCurves,
         FitOverTime,
         FitResiduals,
         FitIntervals,
