@@ -53,7 +53,8 @@ final class KeptWait {
     this.way = way;
     this.drains = drains;
     this.start = from.time();
-    Stretch plain = waited(new Place(from, false), times);
+    places.add(new Place(from, false));
+    Stretch plain = waited(places.get(0), times);
     plain.kept().forEach(state -> places.add(new Place(state, false)));
     if (way.ice() > 0) {
       OptionalDouble cold = coldAt(plain.trace(), start + Way.HANDLING, iceBelow);
