@@ -23,6 +23,7 @@ class HouseTest {
           "app",
           "report",
           "plan",
+          "versus",
           "fit",
           "study",
           "scenario",
@@ -42,7 +43,15 @@ class HouseTest {
       Map.ofEntries(
           Map.entry(
               "org.hipparchus",
-              Set.of("plan", "fit", "study", "simulate", "charge", "exchange", "quantity")),
+              Set.of(
+                  "plan",
+                  "versus",
+                  "fit",
+                  "study",
+                  "simulate",
+                  "charge",
+                  "exchange",
+                  "quantity")),
           Map.entry("org.apache.commons.math3", Set.of("study", "reading")),
           Map.entry("org.jfree", Set.of("report")),
           Map.entry("freemarker", Set.of("report")),

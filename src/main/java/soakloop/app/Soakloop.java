@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       VaryCommand.class,
       RankCommand.class,
       FitCommand.class,
+      VersusCommand.class,
       WaitCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",

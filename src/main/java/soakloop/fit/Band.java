@@ -17,8 +17,12 @@ public record Band(double low, double middle, double high) {
     }
   }
 
-  /** Reads the band off equally likely values; those that are no numbers do not count. */
-  static Band of(double[] values) {
+  /**
+   * Reads the band off equally likely values; those that are no numbers do not count.
+   *
+   * @param values SI
+   */
+  public static Band of(double[] values) {
     double[] sorted = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
     return sorted.length == 0
         ? new Band(Double.NaN, Double.NaN, Double.NaN)

@@ -53,6 +53,22 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
     return new FitCase(label, scenario, List.of());
   }
 
+  /**
+   * A scenario whose session is planned and not yet logged.
+   *
+   * @param label short name
+   * @param scenario which
+   * @param signals that the planned log will have
+   */
+  public static FitCase planned(String label, Scenario scenario, List<Signal> signals) {
+    return new FitCase(
+        label,
+        scenario,
+        signals.stream()
+            .map(s -> new SignalData(s, new double[1], new double[1], new double[] {1}))
+            .toList());
+  }
+
   /** A stretch of the session. */
   private record Stretch(double from, double to) {
     boolean has(double time) {
@@ -194,6 +210,11 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
     private static double[] floored(double[] noise) {
       return java.util.Arrays.stream(noise).map(s -> Math.max(s, 0.02)).toArray();
     }
+  }
+
+  /** Returns whether a log says anything of it. */
+  public boolean isLogged() {
+    return size() > 0 && scenario.logged().isPresent();
   }
 
   /** Returns how many points it is held against. */

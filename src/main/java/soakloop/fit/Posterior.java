@@ -115,6 +115,19 @@ public final class Posterior {
         heldOut);
   }
 
+  List<FitKey> keyList() {
+    return keys;
+  }
+
+  RealMatrix covariance() {
+    return covariance;
+  }
+
+  /** Returns the model's own error of a signal. */
+  CorrelatedError error(Signal signal) {
+    return fitted.map(f -> f.errors().get(signal)).orElse(Evidence.USUAL);
+  }
+
   /** Returns what was fitted, or only believed. */
   public List<FitCase> cases() {
     return cases;

@@ -27,7 +27,11 @@ sealed interface Chart
         LogOverTime,
         LogOverSpeed,
         LogFromStart,
-        LogPullByPull {
+        LogPullByPull,
+        VersusOverSpeed,
+        VersusWaterfall,
+        VersusElsewhere,
+        VersusMap {
   /** Every name that the file of a run's chart can have. */
   List<String> NAMES =
       List.of(

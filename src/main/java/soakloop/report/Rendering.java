@@ -51,6 +51,10 @@ final class Rendering {
       }
       Map<String, byte[]> contents = new LinkedHashMap<>();
       contents.put(result.pageName(), result.page(inPage).getBytes(StandardCharsets.UTF_8));
+      Map<String, String> more = result.morePages(inPage);
+      for (String name : result.morePageNames()) {
+        contents.put(name, more.getOrDefault(name, "").getBytes(StandardCharsets.UTF_8));
+      }
       for (Map.Entry<String, Future<byte[]>> file : files.entrySet()) {
         contents.put(file.getKey(), result(file.getValue()));
       }

@@ -25,6 +25,21 @@ interface ResultFiles {
    */
   String page(List<DrawnChart> drawn) throws IOException;
 
+  /**
+   * Makes further pages that show some of the charts, by file name; none if nothing else is said.
+   *
+   * @param drawn the charts, drawn for the page
+   * @throws IOException if a template cannot be read or filled
+   */
+  default Map<String, String> morePages(List<DrawnChart> drawn) throws IOException {
+    return Map.of();
+  }
+
+  /** Returns the names of the further pages, in the order they are listed. */
+  default List<String> morePageNames() {
+    return List.of();
+  }
+
   /** Returns every name that files of this kind can have. */
   List<String> everyName();
 
@@ -32,6 +47,7 @@ interface ResultFiles {
   default List<String> names() {
     List<String> names = new ArrayList<>();
     names.add(pageName());
+    names.addAll(morePageNames());
     names.addAll(texts().keySet());
     charts().forEach(chart -> names.add(picture(chart.name())));
     return names;

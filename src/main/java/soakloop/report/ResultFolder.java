@@ -19,6 +19,7 @@ import soakloop.study.Outcome;
 import soakloop.study.Ranking;
 import soakloop.study.Variation;
 import soakloop.study.VaryPlan;
+import soakloop.versus.VersusResult;
 
 /**
  * A folder that receives results. A file that soakloop did not write there, or that was changed
@@ -197,6 +198,33 @@ public final class ResultFolder {
   public List<Path> write(FitResult result, Map<String, String> scenarios, String version)
       throws ResultException {
     return write(new FitFiles(result, scenarios, version));
+  }
+
+  /**
+   * Writes {@code versus.html}, a page of it for a customer, {@code versus.json}, {@code
+   * versus.csv} and the charts as PNG.
+   *
+   * @param result what a comparison gave
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(VersusResult result, String version) throws ResultException {
+    return write(new VersusFiles(result, version));
+  }
+
+  /**
+   * Makes sure, before a comparison, that its results could be written; changes nothing.
+   *
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoomForVersus() throws ResultException {
+    telling(
+        () -> {
+          check(VersusFiles.NAMES);
+          return List.of();
+        });
   }
 
   /**

@@ -1,10 +1,13 @@
 package soakloop.scenario;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import soakloop.charge.EnginePower;
 import soakloop.charge.SparkTable;
 import soakloop.log.Log;
@@ -114,6 +117,41 @@ public record Scenario(
       changed = changed.with(change.getKey(), change.getValue());
     }
     return ScenarioReader.read(changed);
+  }
+
+  /**
+   * Returns the same scenario with whole sections as another has them, left out where it has none,
+   * checked as a file would be. What an earlier fit left goes with the sections that it was of.
+   *
+   * @param other where the sections come from
+   * @param names of sections at the top of a file, such as {@code core}
+   * @throws ScenarioException if they do not go together
+   */
+  public Scenario withSectionsOf(Scenario other, Collection<String> names)
+      throws ScenarioException {
+    Set<String> all = new TreeSet<>(names);
+    Source merged = source.withSections(other.source, all);
+    return ScenarioReader.read(merged.withSections(Source.EMPTY, Set.of("fitted")));
+  }
+
+  /**
+   * Returns whether sections at the top of the file read alike in another scenario.
+   *
+   * @param other beside which
+   * @param names of sections
+   */
+  public boolean readsAlike(Scenario other, Collection<String> names) {
+    return source.reads(other.source, names);
+  }
+
+  /** Returns the names of the sections at the top of its file, in their order. */
+  public List<String> sections() {
+    return source.root().entries().stream().map(Node.Entry::key).toList();
+  }
+
+  /** Returns what its file says, without comments and places: alike for files that say the same. */
+  public String written() {
+    return source.written();
   }
 
   /**

@@ -2,11 +2,13 @@ package soakloop.scenario;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import soakloop.log.Log;
 import soakloop.log.LogColumns;
 import soakloop.log.LogException;
@@ -20,6 +22,10 @@ import soakloop.reading.LogStudy;
  * quantities once read are kept, so that reading a changed scenario costs little.
  */
 public final class Source {
+  /** A source that says nothing. */
+  static final Source EMPTY =
+      of("", "", Path.of(""), new YamlText.Sections(Node.Section.EMPTY, List.of()));
+
   private final String name;
   private final String file;
   private final Path folder;
@@ -170,6 +176,85 @@ public final class Source {
     String[] parts = key.split("\\.", -1);
     Node.Section changed = set(root, key, parts, 0, node);
     return new Source(name, file, folder, changed, problems, quantities, logs, reckonings, known);
+  }
+
+  /**
+   * Returns the same with whole sections as another source has them, left out where it has none. A
+   * log comes with the folder that it lies in.
+   *
+   * @param other where the sections come from
+   * @param names of sections at the top
+   */
+  Source withSections(Source other, Collection<String> names) {
+    List<Node.Entry> entries = new ArrayList<>();
+    for (Node.Entry entry : root.entries()) {
+      if (!names.contains(entry.key())) {
+        entries.add(entry);
+      }
+    }
+    for (Node.Entry entry : other.root.entries()) {
+      if (names.contains(entry.key())) {
+        entries.add(entry.key().equals("log") ? other.inItsFolder(entry) : entry);
+      }
+    }
+    Map<LogKey, LogReading> read = new ConcurrentHashMap<>(logs);
+    read.putAll(other.logs);
+    return new Source(
+        name,
+        file,
+        folder,
+        new Node.Section(entries, root.mark()),
+        problems,
+        quantities,
+        read,
+        reckonings,
+        names.contains("log") ? other.known : known);
+  }
+
+  private Node.Entry inItsFolder(Node.Entry log) {
+    if (log.value() instanceof Node.Section section
+        && section.find("file").map(Node.Entry::value).orElse(section)
+            instanceof Node.Scalar scalar) {
+      Node.Scalar whole = new Node.Scalar(folder.resolve(scalar.text()).toString(), scalar.mark());
+      List<Node.Entry> entries =
+          section.entries().stream()
+              .map(e -> e.key().equals("file") ? new Node.Entry(e.key(), e.mark(), whole) : e)
+              .toList();
+      return new Node.Entry(log.key(), log.mark(), new Node.Section(entries, section.mark()));
+    }
+    return log;
+  }
+
+  /**
+   * Returns whether sections at the top read alike in another source.
+   *
+   * @param other beside which
+   * @param names of sections
+   */
+  boolean reads(Source other, Collection<String> names) {
+    return names.stream().allMatch(n -> written(root.find(n)).equals(written(other.root.find(n))));
+  }
+
+  private static String written(Optional<Node.Entry> entry) {
+    return entry.map(e -> written(e.value())).orElse("");
+  }
+
+  /** Returns a node's text without the places it was read from. */
+  private static String written(Node node) {
+    if (node instanceof Node.Section section) {
+      return section.entries().stream()
+          .map(e -> e.key() + ":" + written(e.value()))
+          .collect(Collectors.joining(",", "{", "}"));
+    }
+    if (node instanceof Node.Items list) {
+      return list.items().stream().map(Source::written).collect(Collectors.joining(",", "[", "]"));
+    }
+    return ((Node.Scalar) node).text().strip();
+  }
+
+  /** Returns all of the text without the places it was read from. */
+  String written() {
+    return written(root);
   }
 
   private Node.Section set(Node.Section section, String key, String[] parts, int i, Node value)
