@@ -18,6 +18,15 @@ final class WaySearch {
   /** What a pull that failed counts as above the limit, K: finite, for the root finder. */
   private static final double FAILED = 500;
 
+  /** How long slugs of warm coolant can be told, s. */
+  private static final double EARLY = 100;
+
+  /** A part of the time in which a loop turns over, s. */
+  private static final double TURN = 8;
+
+  /** By how much such slugs move a peak at the most (our own judgement), K. */
+  private static final double NEAR = 3;
+
   /** Turning points that a closer look is taken at, at the most. */
   private static final int MOST_LOOKS = 6;
 
@@ -47,6 +56,7 @@ final class WaySearch {
 
   /** Finds the windows. */
   List<Window> windows() {
+    lookEarly();
     lookAtTurns();
     List<Double> waits = new ArrayList<>(known.keySet());
     List<Window> windows = new ArrayList<>();
