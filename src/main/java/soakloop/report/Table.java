@@ -23,6 +23,21 @@ record Table(List<String> head, List<List<String>> rows, int firstNumber, int la
     }
   }
 
+  /** Returns the same without one of the columns of numbers. */
+  Table without(int column) {
+    return new Table(
+        left(head, column),
+        rows.stream().map(r -> left(r, column)).toList(),
+        firstNumber,
+        lastNumber - 1);
+  }
+
+  private static List<String> left(List<String> row, int column) {
+    List<String> left = new ArrayList<>(row);
+    left.remove(column);
+    return left;
+  }
+
   /** Returns what a template needs of it. */
   Map<String, Object> model() {
     return Map.of("head", head, "rows", rows, "first", firstNumber, "last", lastNumber);

@@ -1,7 +1,10 @@
 package soakloop.report;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.jfree.chart.axis.NumberAxis;
@@ -117,7 +120,8 @@ record VersusMap(VersusResult result, int pairing, Display display) implements C
         panel.on(
             line[0][middle],
             line[1][middle],
-            String.format(java.util.Locale.ROOT, "%.4g", contour),
+            new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT))
+                .format(contour),
             Palette.INK);
       }
     }

@@ -71,6 +71,7 @@ final class VersusPage {
     model.put("answer", PageTemplate.model(say.answer()));
     model.put("isLogged", result.isLogged());
     model.put("deciding", words.deciding());
+    model.put("tolerated", words.display().fineSize(VersusResult.Condition.TOLERATED));
     List<String> who = new ArrayList<>();
     result.plan().contenders().forEach(c -> who.add(c.label() + ": " + c.scenario().title()));
     model.put("who", who);

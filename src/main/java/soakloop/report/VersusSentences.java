@@ -288,7 +288,12 @@ record VersusSentences(VersusResult result, VersusWords words) {
       }
     }
     if (sentences.isEmpty() && !pairing.conditions().isEmpty()) {
-      sentences.add("No condition differed by more than half a kelvin's worth.");
+      sentences.add(
+          "No condition differed so much that it cost more than "
+              + words.display().fineSize(VersusResult.Condition.TOLERATED)
+              + " in the "
+              + words.deciding()
+              + ".");
     }
     return sentences;
   }
@@ -308,15 +313,25 @@ record VersusSentences(VersusResult result, VersusWords words) {
             + " again. If the third set does not repeat the first, something else changed.");
     sentences.add(
         "Same gear, same start speed, same speed at which the pull is counted, same tie-down and"
-            + " tyre pressure, boost within the window below; the shop fan where it was, and marked"
-            + " on the floor.");
+            + " tyre pressure; the shop fan where it was, and marked on the floor.");
+    VersusTables tables = new VersusTables(result, words);
+    List<String> windows =
+        sheet.windows().stream().map(w -> w.kind().label() + " " + tables.window(w)).toList();
+    if (!windows.isEmpty()) {
+      sentences.add(
+          "Keep alike to within: "
+              + String.join("; ", windows)
+              + ". Each of these alone costs "
+              + words.display().fineSize(VersusResult.Condition.TOLERATED)
+              + " in the "
+              + words.deciding()
+              + ".");
+    }
     sentences.add(
         "A swap drains the loop: bleed it until the pump runs quiet and the return runs solid, then"
-            + " idle with the pump on until the loop reads within its window of where the other core"
-            + " started. Pressure-test the swapped core before cranking.");
-    sentences.add(
-        "Keep the waits alike, engine idling, pump on; begin each pull with engine coolant inside"
-            + " its window.");
+            + " idle with the pump on until the loop reads where the other core started."
+            + " Pressure-test the swapped core before cranking.");
+    sentences.add("Wait with the engine idling and the pump on, each time alike.");
     return sentences;
   }
 

@@ -48,8 +48,7 @@ record VersusTables(VersusResult result, VersusWords words) {
               by == null ? Display.NOTHING : words.difference(by, figure),
               by == null ? Display.NOTHING : VersusWords.sure(by.better())));
     }
-    return new Table(
-        List.of("", one.label(), other.label(), "Difference", "Chance better"), rows, 1, 4);
+    return new Table(List.of("", one.label(), other.label(), "Difference", "Better"), rows, 1, 4);
   }
 
   /** Returns every modelled figure of the last pull. */
@@ -98,37 +97,37 @@ record VersusTables(VersusResult result, VersusWords words) {
               Display.sentenceStart(raw.pull()),
               course(raw.one()),
               course(raw.other()),
-              display().number(raw.one().rise(), Dimension.TEMPERATURE_DIFFERENCE, 1),
-              display().number(raw.other().rise(), Dimension.TEMPERATURE_DIFFERENCE, 1),
               String.format(Locale.ROOT, "%.0f %%", 100 * raw.reduction()),
-              overCoolant(raw.one()),
-              overCoolant(raw.other()),
-              share(raw.one().effectiveness()),
-              share(raw.other().effectiveness())));
+              overCoolant(raw.one()) + " and " + overCoolant(raw.other()),
+              share(raw.one().effectiveness()) + " and " + share(raw.other().effectiveness())));
     }
-    String one = words.label(pairing.one());
-    String other = words.label(pairing.other());
-    return new Table(
-        List.of(
-            "",
-            one + ", from to",
-            other + ", from to",
-            "Rise, " + one,
-            "Rise, " + other,
-            "Rises less by",
-            "End over coolant, " + one,
-            "End over coolant, " + other,
-            "Effectiveness, " + one,
-            "Effectiveness, " + other),
-        rows,
-        1,
-        9);
+    Table all =
+        new Table(
+            List.of(
+                "",
+                words.label(pairing.one()),
+                words.label(pairing.other()),
+                "Rises less by",
+                "End over coolant",
+                "Effectiveness"),
+            rows,
+            1,
+            5);
+    return pairing.logged().stream().allMatch(VersusTables::isWithoutEffectiveness)
+        ? all.without(5)
+        : all;
+  }
+
+  private static boolean isWithoutEffectiveness(VersusResult.Raw raw) {
+    return raw.one().effectiveness().isEmpty() && raw.other().effectiveness().isEmpty();
   }
 
   private String course(VersusResult.Shown shown) {
     return display().number(shown.start(), Dimension.TEMPERATURE, 0)
         + " to "
-        + display().temperature(shown.end());
+        + display().temperature(shown.end())
+        + ", up "
+        + display().number(shown.rise(), Dimension.TEMPERATURE_DIFFERENCE, 1);
   }
 
   private String overCoolant(VersusResult.Shown shown) {
@@ -226,7 +225,8 @@ record VersusTables(VersusResult result, VersusWords words) {
     };
   }
 
-  private String window(VersusResult.Condition condition) {
+  /** Returns how far apart a condition may be. */
+  String window(VersusResult.Condition condition) {
     return switch (condition.kind()) {
       case BOOST -> display().show(condition.window(), Dimension.PRESSURE_DIFFERENCE, 1);
       case WAITS -> Display.duration(condition.window());

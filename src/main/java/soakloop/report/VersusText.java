@@ -33,7 +33,9 @@ public final class VersusText {
               Display.sentenceStart(result.plan().by().label())
                   + ", under the same conditions ("
                   + result.conditions()
-                  + "):"));
+                  + "); better is the chance that "
+                  + words.label(pairing.other())
+                  + " is:"));
       table(lines, tables.pulls(pairing));
       if (!pairing.logged().isEmpty()) {
         lines.add("");
@@ -41,7 +43,9 @@ public final class VersusText {
         table(lines, tables.shortParts(pairing));
       }
       lines.add("");
-      say.conditions(pairing).forEach(s -> lines.addAll(TextSummary.wrapped(s)));
+      if (result.isLogged()) {
+        say.conditions(pairing).forEach(s -> lines.addAll(TextSummary.wrapped(s)));
+      }
       say.elsewhere(pairing).forEach(s -> lines.addAll(TextSummary.wrapped(s)));
       say.settling(pairing).forEach(s -> lines.addAll(TextSummary.wrapped(s)));
     }

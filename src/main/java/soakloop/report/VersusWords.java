@@ -35,9 +35,12 @@ record VersusWords(VersusResult result, Display display) {
   /** Returns a figure of a contender's pull with its interval; a dash if it is not modelled. */
   String figure(Map<PullFigure, Band> figures, PullFigure figure) {
     Band band = figures.getOrDefault(figure, NONE);
-    return Double.isFinite(band.middle())
-        ? new FitWords(display).known(band, figure.dimension())
-        : Display.NOTHING;
+    if (!Double.isFinite(band.middle())) {
+      return Display.NOTHING;
+    }
+    return band.half() == 0
+        ? display.show(band.middle(), figure.dimension(), 1)
+        : new FitWords(display).known(band, figure.dimension());
   }
 
   /** Returns a difference with its sign and interval; a dash if there is none. */
@@ -47,6 +50,10 @@ record VersusWords(VersusResult result, Display display) {
 
   /** Returns a difference of a dimension with its sign and half its interval. */
   String signed(Band band, Dimension dimension) {
+    if (band.half() == 0) {
+      String sign = band.middle() > 0 ? "+" : "";
+      return sign + display.show(band.middle(), dimension.ofSpread(), 1);
+    }
     String plain = new FitWords(display).known(band, dimension.ofSpread());
     return band.middle() > 0 && !plain.matches("[-0.]*0 .*") ? "+" + plain : plain;
   }

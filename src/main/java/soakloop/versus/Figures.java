@@ -32,6 +32,9 @@ record Figures(
   /** Steps of the last pull's course. */
   static final int STEPS = 40;
 
+  /** What two times may differ by that are meant to be one, s. */
+  private static final double INSTANT = 1e-6;
+
   static Figures of(Scenario scenario, Trace trace) {
     List<PullResult> results =
         PullResults.of(trace, scenario.limits().chargeTemperature(), Optional.empty());
@@ -52,7 +55,9 @@ record Figures(
     if (!results.isEmpty()) {
       PullResult last = results.get(results.size() - 1);
       for (int i = 0; i <= STEPS; i++) {
-        double time = last.startTime() + (last.endTime() - last.startTime()) * i / STEPS;
+        // Just inside the pull: at its very ends the phases beside it may speak.
+        double from = last.startTime() + INSTANT;
+        double time = from + (last.endTime() - INSTANT - from) * i / STEPS;
         speeds.add(trace.at(Channel.ENGINE_SPEED, time));
         course.add(trace.at(Channel.CHARGE, time));
       }

@@ -19,9 +19,6 @@ import soakloop.fit.Posterior;
 final class Inquiry {
   private static final double STEP = 0.05;
 
-  /** What a condition may cost before it counts as broken, K (our own judgement). */
-  private static final double TOLERATED = 0.5;
-
   /** Most pulls of a further session that are tried. */
   private static final int MOST_PULLS = 8;
 
@@ -31,6 +28,7 @@ final class Inquiry {
   private final VersusPlan plan;
   private final Posterior known;
   private final Runner runner;
+  private final List<String> labels;
   private final List<Integer> first;
   private final List<Mix> mixes;
   private final int last;
@@ -41,6 +39,7 @@ final class Inquiry {
    * @param plan what is asked
    * @param known of all keys
    * @param runner who runs
+   * @param labels of the contenders
    * @param first index of each contender's first case
    * @param mixes of the contenders under the common conditions
    * @param last index of the pull that decides
@@ -49,12 +48,14 @@ final class Inquiry {
       VersusPlan plan,
       Posterior known,
       Runner runner,
+      List<String> labels,
       List<Integer> first,
       List<Mix> mixes,
       int last) {
     this.plan = plan;
     this.known = known;
     this.runner = runner;
+    this.labels = labels;
     this.first = first;
     this.mixes = mixes;
     this.last = last;
@@ -111,7 +112,7 @@ final class Inquiry {
       // A share is of the middle of the two, so that it turns its sign with them.
       boolean share = kind == ConditionKind.BOOST || kind == ConditionKind.WAITS;
       double middle = share ? (a + b) / 2 : 1;
-      double window = TOLERATED / Math.max(1e-9, Math.abs(worth));
+      double window = VersusResult.Condition.TOLERATED / Math.max(1e-9, Math.abs(worth));
       if (Double.isFinite(worth) && Double.isFinite(a) && Double.isFinite(b) && middle > 0) {
         all.add(
             new VersusResult.Condition(
@@ -210,7 +211,7 @@ final class Inquiry {
     double floor = known.modelError() * plan.by().errors() * Math.sqrt(2);
     List<Advice> advice = new ArrayList<>();
     for (int contender : new int[] {one, other}) {
-      String whose = known.cases().get(first.get(contender)).label();
+      String whose = labels.get(contender);
       known.advice(first.get(contender), gradient).stream()
           .map(a -> new Advice(a.what() + ", " + whose, a.isTest(), a.now(), a.then()))
           .forEach(advice::add);

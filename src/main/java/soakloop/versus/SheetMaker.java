@@ -62,7 +62,8 @@ record SheetMaker(VersusPlan plan, Scenario one, Scenario other, int last) {
     Runner runner = new Runner(new Mixer(cases, plan.swapped()), plan.threads());
     List<Integer> first = List.of(0, 1);
     List<Mix> mixes = first.stream().map(c -> Mix.all(0).with(Origin.SWAPPED, c)).toList();
-    RealVector gradient = new Inquiry(plan, known, runner, first, mixes, last).gradient(0, 1);
+    RealVector gradient =
+        new Inquiry(plan, known, runner, List.of("", ""), first, mixes, last).gradient(0, 1);
     double floor = known.modelError() * plan.by().errors() * Math.sqrt(2);
     return Foresight.of(known, PULLS, plan.threads())
         .map(

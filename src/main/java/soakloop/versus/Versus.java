@@ -82,7 +82,35 @@ public final class Versus {
         cases, List.of(), plan.swapped(), groups, Quantity.NEXT_END, plan.draws(), plan.threads());
   }
 
-  private VersusResult result() throws FitException, StudyException {
+  /**
+   * All contenders under the common conditions, before anything is made of it.
+   *
+   * @param known of all keys
+   * @param runner who runs
+   * @param reference index of the case whose conditions they are
+   * @param mixes of the contenders, in the order inside
+   * @param field their runs
+   */
+  private record Ground(
+      Posterior known, Runner runner, int reference, List<Mix> mixes, Field field) {}
+
+  /**
+   * Returns the difference that decides for each further contender, without all else.
+   *
+   * @param plan what is asked
+   */
+  static List<Judgement> judged(VersusPlan plan) throws FitException, StudyException {
+    Versus versus = new Versus(plan);
+    Ground ground = versus.ground();
+    return IntStream.range(1, plan.contenders().size())
+        .mapToObj(c -> versus.judgement(ground.field(), c))
+        .toList();
+  }
+
+  /** What decides between the first contender and another. */
+  record Judgement(Difference difference, double worse, VersusResult.Verdict verdict) {}
+
+  private Ground ground() throws FitException, StudyException {
     boolean isLogged = cases.stream().anyMatch(FitCase::isLogged);
     Posterior known = isLogged ? Calibration.posterior(fitPlan()) : Posterior.believed(fitPlan());
     List<FitCase> all = new ArrayList<>(cases);
@@ -91,9 +119,9 @@ public final class Versus {
     int reference = plan.like().isPresent() ? all.size() - 1 : hottest(runner, known.likeliest());
     requireMixes(runner, reference, known.likeliest());
     List<Mix> mixes = first.stream().map(c -> mix(c, reference)).toList();
-    double error = known.modelError();
+    List<Place> cars = known.draws(plan.draws(), first.size());
     Field field =
-        Field.of(runner, mixes, Setting.same(), known.draws(plan.draws(), first.size()), error)
+        Field.of(runner, mixes, Setting.same(), cars, known.modelError())
             .filter(f -> f.size() >= plan.draws() / 2)
             .orElseThrow(
                 () ->
@@ -103,22 +131,43 @@ public final class Versus {
     if (field.pulls() == 0) {
       throw new StudyException("the session has no pull, so there is nothing to compare");
     }
+    return new Ground(known, runner, reference, mixes, field);
+  }
+
+  private VersusResult result() throws FitException, StudyException {
+    Ground ground = ground();
+    Field field = ground.field();
     List<VersusResult.Ran> ran = new ArrayList<>();
     for (int c = 0; c < plan.contenders().size(); c++) {
       ran.add(ran(field, c));
     }
-    Inquiry inquiry = new Inquiry(plan, known, runner, first, mixes, field.pulls() - 1);
+    List<String> labels = order.stream().map(c -> plan.contenders().get(c).label()).toList();
+    Inquiry inquiry =
+        new Inquiry(
+            plan,
+            ground.known(),
+            ground.runner(),
+            labels,
+            first,
+            ground.mixes(),
+            field.pulls() - 1);
     List<VersusResult.Pairing> pairings = new ArrayList<>();
     for (int c = 1; c < plan.contenders().size(); c++) {
       pairings.add(pairing(field, inquiry, c));
     }
     String conditions =
-        plan.like()
-            .map(s -> s.title())
-            .orElseGet(() -> plan.contenders().get(order.get(groups.get(reference))).label());
+        plan.like().map(s -> s.title()).orElseGet(() -> labels.get(groups.get(ground.reference())));
+    boolean isLogged = cases.stream().anyMatch(FitCase::isLogged);
     Optional<TestSheet> sheet = isLogged ? Optional.empty() : sheet(field, pairings.get(0));
     return new VersusResult(
-        plan, conditions, field.size(), error, known.heldOut(), ran, pairings, sheet);
+        plan,
+        conditions,
+        field.size(),
+        ground.known().modelError(),
+        ground.known().heldOut(),
+        ran,
+        pairings,
+        sheet);
   }
 
   private Optional<TestSheet> sheet(Field field, VersusResult.Pairing pairing) {
@@ -162,20 +211,28 @@ public final class Versus {
       }
       pulls.add(differences);
     }
-    int last = field.pulls() - 1;
-    double better = field.difference(one, other, last, plan.by(), plan.atLeast()).better();
-    double worse = field.difference(other, one, last, plan.by(), plan.atLeast()).better();
+    Judgement judgement = judgement(field, contender);
     return new VersusResult.Pairing(
         0,
         contender,
-        Verdicts.of(better, worse, plan.confidence()),
-        worse,
+        judgement.verdict(),
+        judgement.worse(),
         pulls,
         inquiry.logged(one, other, FEW),
         inquiry.conditions(one, other),
         inquiry.elsewhere(one, other, FEW),
         inquiry.grid(one, other, FEW / 2),
         inquiry.settling(one, other));
+  }
+
+  private Judgement judgement(Field field, int contender) {
+    int last = field.pulls() - 1;
+    int one = inside(0);
+    int other = inside(contender);
+    Difference difference = field.difference(one, other, last, plan.by(), plan.atLeast());
+    double worse = field.difference(other, one, last, plan.by(), plan.atLeast()).better();
+    return new Judgement(
+        difference, worse, Verdicts.of(difference.better(), worse, plan.confidence()));
   }
 
   /**

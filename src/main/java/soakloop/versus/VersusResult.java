@@ -191,6 +191,9 @@ public record VersusResult(
    */
   public record Condition(
       ConditionKind kind, double one, double other, double costs, double window) {
+    /** What a condition may cost before it counts as broken, K (our own judgement). */
+    public static final double TOLERATED = 0.5;
+
     /** Returns whether they are further apart than they may be. */
     public boolean isBroken() {
       return Math.abs(other - one) > window;

@@ -281,6 +281,50 @@ class TwoCoresTest {
         ratio * Math.exp(-half) > 1.01 && ratio * Math.exp(half) < 1.15, ratio + " within " + half);
   }
 
+  /** Returns what the first pull rises by with a core when both start as the first did, K. */
+  private double riseAtOneStart(int core, double[] place) {
+    double[] alike = place.clone();
+    for (int k = 0; k < alike.length; k++) {
+      if (KEYS.get(k).path().startsWith("start.") && KEYS.get(k).second()) {
+        alike[k] =
+            (KEYS.get(k - 1).middle()
+                    + KEYS.get(k - 1).deviation() * place[k - 1]
+                    - KEYS.get(k).middle())
+                / KEYS.get(k).deviation();
+      }
+    }
+    Trace trace = run(core, alike);
+    Trace.Span pull = trace.pulls().get(0);
+    return trace.at(Channel.SENSOR, pull.countedAt()) - trace.at(Channel.SENSOR, pull.start());
+  }
+
+  private double reduction(double[] place) {
+    return 1 - riseAtOneStart(1, place) / riseAtOneStart(0, place);
+  }
+
+  /**
+   * By the readings the lighter core's first pull rises 32 instead of 47 degF, 32 % less. Started
+   * alike on one loop it would rise 29 +/- 9 % less by the fit: the starts were only 1 degF apart,
+   * so here the raw number is nearly fair. The interval is wide because nobody logged the coolant,
+   * and what a core's mass takes up in a first pull cannot be told from what its fins pass on.
+   */
+  @Test
+  void firstPullsRiseIsReducedAtOneStart() {
+    double raw = 1 - (141 - 109) / (155.0 - 108);
+    double[] place = fitted(FACTS).point().toArray();
+    double same = reduction(place);
+    double[] gradient = new double[place.length];
+    for (int k = 0; k < place.length; k++) {
+      double[] moved = place.clone();
+      moved[k] += 2 * STEP;
+      gradient[k] = (reduction(moved) - same) / (2 * STEP);
+    }
+    double half = FitKey.NINETY * deviation(gradient, covariance(residuals(FACTS).slopes(place)));
+    assertEquals(0.319, raw, 5e-4);
+    assertTrue(Math.abs(same - raw) < half, same + " +/- " + half);
+    assertTrue(same - half > 0.2 && same + half < 0.45, same + " +/- " + half);
+  }
+
   private static RealMatrix covariance(double[][] slopes) {
     RealMatrix white = MatrixUtils.createRealMatrix(slopes);
     return Evidence.inverse(white.transposeMultiply(white));

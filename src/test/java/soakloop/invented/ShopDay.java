@@ -60,6 +60,21 @@ public final class ShopDay {
    */
   public record Answers(double duty, double flow, double peak) {}
 
+  private ShopDay(
+      long seed,
+      LogStyle style,
+      PlannedDay plan,
+      TruthLoop.Start start,
+      Hardware car,
+      Sensors sensors) {
+    this.seed = seed;
+    this.style = style;
+    this.plan = plan;
+    this.start = start;
+    this.car = car;
+    this.sensors = sensors;
+  }
+
   private ShopDay(long seed) {
     this.seed = seed;
     Random random = new Random(seed * 0x9E3779B97F4A7C15L);
@@ -111,6 +126,74 @@ public final class ShopDay {
   /** Draws a day. */
   public static ShopDay draw(long seed) {
     return new ShopDay(seed);
+  }
+
+  /**
+   * Draws another day of the same car, loop and sensors with another core: started up to 10 K
+   * hotter or colder, with up to 1 psi more or less boost, on a day a few kelvins away.
+   *
+   * @param conductance of the core, as a share of this day's
+   * @param mass of the core, likewise
+   */
+  public ShopDay swapped(double conductance, double mass) {
+    Random random = new Random((seed + 7919) * 0x9E3779B97F4A7C15L);
+    Day day = plan.day();
+    Day other =
+        new Day(
+            Math.round(day.temperature() + between(random, -5, 5)), day.pressure(), day.humidity());
+    Sweep sweep = plan.sweep();
+    Sweep swept =
+        new Sweep(
+            sweep.from(),
+            sweep.to(),
+            sweep.lasts(),
+            sweep.boost() + between(random, -1, 1) * PSI,
+            sweep.warming(),
+            sweep.fanVelocity());
+    double loop = Math.max(other.temperature(), start.loop() + between(random, -10, 10));
+    double moved = loop - start.loop();
+    TruthLoop.Start begun =
+        new TruthLoop.Start(
+            loop, start.sensor() + moved, start.runner(), start.blowerCase() + moved);
+    return new ShopDay(
+        seed + 500_000,
+        style,
+        new PlannedDay(other, swept, plan.waits()),
+        begun,
+        new Hardware(
+            car.core * conductance,
+            car.flow,
+            car.efficiency,
+            car.front,
+            car.mass * mass,
+            car.metal,
+            car.lag),
+        sensors);
+  }
+
+  /** Returns whether this day's loop is started hotter than another's, as their sensors show. */
+  public boolean startsHotter(ShopDay other) {
+    return start.loop() > other.start.loop();
+  }
+
+  /**
+   * Returns the true charge where the last logged pull is counted, degC, with this day's car under
+   * another day's conditions: its air, start, boost and waits.
+   *
+   * @param conditions whose
+   */
+  public double chargeUnder(ShopDay conditions) {
+    TruthRun of =
+        TruthLoop.run(
+            car().withMesh(Mesh.SHIPPED),
+            conditions.plan,
+            conditions.start,
+            STEP,
+            conditions.plan.pullStart(pulls()),
+            style.interval());
+    double share = (COUNTED_TO - SWEEP_FROM) / (SWEEP_TO - SWEEP_FROM);
+    double from = conditions.plan.pullStart(pulls() - 1);
+    return of.at(from + share * conditions.plan.sweep().lasts()).charge();
   }
 
   private static double between(Random random, double low, double high) {

@@ -33,7 +33,7 @@ final class ValidationReadme {
         Deviation is computed minus expected. Where the tolerance is in % or marked "rel.", both are
         shares of the expected value, otherwise both are in the unit of the row. A row marked
         "reported" carries no tolerance. Above each table stand the kind of its source and the source.
-        Whether fits find what is true of invented cars stands in [fit](fit/README.md). The kinds:
+        Whether fits find what is true of invented cars stands in [fit](fit/README.md), whether comparisons of cores do in [versus](versus/README.md). The kinds:
 
         """);
     for (Kind kind : Kind.values()) {
