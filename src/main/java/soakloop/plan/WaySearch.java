@@ -112,6 +112,22 @@ final class WaySearch {
   }
 
   /**
+   * Looks closely at the first minutes if the quantile is near the limit there: the slug of coolant
+   * that the pull warmed passes the core again with each turn of the loop.
+   */
+  private void lookEarly() {
+    double near = Double.POSITIVE_INFINITY;
+    for (double wait : known.headMap(EARLY, true).keySet()) {
+      near = Math.min(near, Math.abs(over(wait)));
+    }
+    if (near < NEAR) {
+      for (double wait = known.firstKey() + TURN; wait < EARLY; wait += TURN) {
+        over(wait);
+      }
+    }
+  }
+
+  /**
    * Looks between points of the scan where the quantile may turn on the other side of the limit.
    */
   private void lookAtTurns() {
