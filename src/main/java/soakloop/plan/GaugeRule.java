@@ -138,8 +138,17 @@ public final class GaugeRule {
     return found;
   }
 
+  /**
+   * Returns whether no gauge of any car reads more than a threshold, so that none tells anything.
+   *
+   * @param threshold K
+   */
+  public boolean isAlwaysUnder(double threshold) {
+    return extreme(true) <= threshold + STEP;
+  }
+
   /** Returns the coolest or warmest reading of any car, K. */
-  public double extreme(boolean warmest) {
+  private double extreme(boolean warmest) {
     return readings.stream()
         .flatMapToDouble(Arrays::stream)
         .reduce(warmest ? Math::max : Math::min)

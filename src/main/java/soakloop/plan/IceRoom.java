@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import soakloop.quantity.Estimate;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
 import soakloop.scenario.Stated;
@@ -12,6 +13,9 @@ import soakloop.scenario.Stated;
 public final class IceRoom {
   /** Litres above coolant and ice. */
   private static final double SPARE = 0.5;
+
+  /** Spreads above its stated volume that a drawn tank may be. */
+  private static final double SPREADS = 3;
 
   private IceRoom() {}
 
@@ -38,7 +42,8 @@ public final class IceRoom {
     Map<String, String> changes = new LinkedHashMap<>();
     changes.put(name + ".ice", "{mass: 0 kg}");
     if (scenario.values().stream().noneMatch(s -> s.key().equals(name + ".capacity"))) {
-      double litres = 1000 * tank.get().estimate().value() + kilograms + SPARE;
+      Estimate volume = tank.get().estimate();
+      double litres = 1000 * (volume.value() + SPREADS * volume.spread()) + kilograms + SPARE;
       changes.put(name + ".capacity", String.format(Locale.ROOT, "%.2f L", litres));
     }
     return scenario.with(changes);

@@ -112,15 +112,17 @@ final class WaySearch {
   }
 
   /**
-   * Looks closely at the first minutes if the quantile is near the limit there: the slug of coolant
-   * that the pull warmed passes the core again with each turn of the loop.
+   * Looks closely at the first minutes if the quantile is near the limit there or crosses it: the
+   * slug of coolant that the pull warmed passes the core again with each turn of the loop.
    */
   private void lookEarly() {
-    double near = Double.POSITIVE_INFINITY;
-    for (double wait : known.headMap(EARLY, true).keySet()) {
-      near = Math.min(near, Math.abs(over(wait)));
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (double wait : List.copyOf(known.headMap(2 * EARLY, true).keySet())) {
+      low = Math.min(low, over(wait));
+      high = Math.max(high, over(wait));
     }
-    if (near < NEAR) {
+    if (low < NEAR && high > -NEAR) {
       for (double wait = known.firstKey() + TURN; wait < EARLY; wait += TURN) {
         over(wait);
       }

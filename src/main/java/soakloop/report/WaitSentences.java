@@ -84,6 +84,9 @@ record WaitSentences(WaitAnswer answer, WaitWords words) {
     if (best.threshold().isEmpty()) {
       return List.of("No reading of the coolant gauge tells when to go: go by the clock.");
     }
+    if (best.gauge().isAlwaysUnder(best.threshold().getAsDouble())) {
+      return List.of("Whatever the coolant gauge reads by then will do.");
+    }
     double most = words.wholeDegrees(best.threshold().getAsDouble());
     List<String> sentences = new ArrayList<>();
     sentences.add(
@@ -178,6 +181,14 @@ record WaitSentences(WaitAnswer answer, WaitWords words) {
     notes.add(
         "The engine's coolant is taken to stay as warm as at the start: what soaks into a car that"
             + " stands long is rather over- than underrated.");
+    for (WayAnswer way : answer.ways()) {
+      if (way.never().filter(n -> !Double.isFinite(n.lowest())).isPresent()) {
+        notes.add(
+            Display.sentenceStart(words.way(way.way()))
+                + ": too many of the cars cannot do this, whatever the wait; coolant freezes or"
+                + " boils, or the tank would run over.");
+      }
+    }
     if (answer.lost() > 0) {
       notes.add(answer.lost() + " more cars could not do the session and say nothing.");
     }

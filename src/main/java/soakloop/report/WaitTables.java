@@ -52,17 +52,17 @@ record WaitTables(WaitAnswer answer, WaitWords words) {
 
   private List<String> row(String name, String from, String to, WayAnswer way) {
     boolean byGauge = way.threshold().isPresent() && !way.windows().isEmpty();
+    boolean any = byGauge && way.gauge().isAlwaysUnder(way.threshold().getAsDouble());
+    String most =
+        any
+            ? "any"
+            : byGauge ? whole(words.wholeDegrees(way.threshold().getAsDouble())) : Display.NOTHING;
     double lowest =
         way.curve().stream()
             .mapToDouble((AfterWait a) -> a.charge(answer.plan().confidence()))
             .min()
             .orElse(Double.NaN);
-    return List.of(
-        name,
-        from,
-        to,
-        byGauge ? whole(words.wholeDegrees(way.threshold().getAsDouble())) : Display.NOTHING,
-        words.display().number(lowest, Dimension.TEMPERATURE, 1));
+    return List.of(name, from, to, most, words.display().number(lowest, Dimension.TEMPERATURE, 1));
   }
 
   private static String whole(double degrees) {
@@ -71,7 +71,10 @@ record WaitTables(WaitAnswer answer, WaitWords words) {
 
   /** Returns whether the best way can be gone by on the gauge. */
   boolean hasGauge() {
-    return !answer.best().windows().isEmpty() && answer.best().threshold().isPresent();
+    WayAnswer best = answer.best();
+    return !best.windows().isEmpty()
+        && best.threshold().isPresent()
+        && !best.gauge().isAlwaysUnder(best.threshold().getAsDouble());
   }
 
   /** Returns what to do at each reading of the coolant gauge; only if there is a threshold. */

@@ -79,8 +79,7 @@ class WaitCommandTest {
     // No heat exchanger fan is stated: idling, off with the pump, all off, and with ice.
     assertEquals(4, json.getAsJsonArray("ways").size());
     for (var way : json.getAsJsonArray("ways")) {
-      JsonObject window =
-          way.getAsJsonObject().getAsJsonArray("windows").get(0).getAsJsonObject();
+      JsonObject window = way.getAsJsonObject().getAsJsonArray("windows").get(0).getAsJsonObject();
       assertEquals(1200, window.get("to").getAsDouble(), 1e-9);
       assertTrue(window.get("pastHorizon").getAsBoolean());
     }
@@ -102,13 +101,12 @@ class WaitCommandTest {
   @CsvSource(
       delimiter = ';',
       value = {
-        "--limit;100;number with a unit",
+        "--limit;100;needs a unit",
         "--confidence;20 %;from 50 % to 99 %",
         "--horizon;10 s;from 5 min to 12 h",
         "--way;hood;idle or off",
         "--ice;-1 kg;above 0",
-        "--ice-below;80 degC;not opened above 50 degC",
-        "--draws;3;32 or more"
+        "--ice-below;80 degC;not opened above 50 degC"
       })
   void badOptionsAreRefused(String option, String value, String says) {
     Result result =
