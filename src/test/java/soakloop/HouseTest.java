@@ -44,7 +44,15 @@ class HouseTest {
           Map.entry(
               "org.hipparchus",
               Set.of(
-                  "plan", "versus", "fit", "study", "simulate", "charge", "exchange", "quantity")),
+                  "plan",
+                  "versus",
+                  "fit",
+                  "study",
+                  "simulate",
+                  "session",
+                  "charge",
+                  "exchange",
+                  "quantity")),
           Map.entry("org.apache.commons.math3", Set.of("study", "reading")),
           Map.entry("org.jfree", Set.of("report")),
           Map.entry("freemarker", Set.of("report")),

@@ -17,6 +17,8 @@ import soakloop.rig.LoopElement;
 import soakloop.rig.PowerLawConductance;
 import soakloop.scenario.Assumed;
 import soakloop.scenario.Scenario;
+import soakloop.session.Drive;
+import soakloop.session.PassCourse;
 import soakloop.session.Phase;
 import soakloop.simulate.LoopPoint;
 
@@ -132,17 +134,37 @@ final class Explanation {
         unit.toSi(Math.rint(shown / grain) * grain), Dimension.CONDUCTANCE, Math.max(0, decimals));
   }
 
+  private void pass(PassCourse course) {
+    item(
+        "First pass",
+        String.format(
+            Locale.ROOT,
+            "60 ft in %.2f s, %.2f s, %s in the traps, %s",
+            course.times().sixtyFoot(),
+            course.times().elapsed(),
+            units.show(course.times().trapSpeed(), Dimension.SPEED, 1),
+            course.measured() ? "as measured" : "an estimate"));
+  }
+
   private void session() {
     List<Phase> phases = scenario.session().phases();
+    List<PassCourse> passes =
+        phases.stream()
+            .map(Phase::drive)
+            .filter(Drive.Pass.class::isInstance)
+            .map(drive -> ((Drive.Pass) drive).course())
+            .toList();
     long pulls = phases.stream().filter(p -> p.kind() == Phase.Kind.PULL).count();
     item(
         "Session",
         String.format(
             Locale.ROOT,
-            "%d steps, %d of them pulls, %.0f s",
+            "%d steps, %d of them pulls%s, %.0f s",
             phases.size(),
             pulls,
+            passes.isEmpty() ? "" : " and " + passes.size() + " passes",
             scenario.session().endTime()));
+    passes.stream().findFirst().ifPresent(this::pass);
     scenario
         .limits()
         .chargeTemperature()

@@ -66,15 +66,14 @@ final class LoggedScenarios {
     int next = 0;
     while (next < files.size()) {
       Path file = files.get(next);
+      String label = labels.get(next++);
       Scenario scenario = read(file);
       List<FitCase> cases = new ArrayList<>();
       List<FittedScenarios.CaseFiles> from = new ArrayList<>();
       if (scenario.logged().isPresent()) {
-        cases.add(FitCase.of(labels.get(next), scenario));
+        cases.add(FitCase.of(label, scenario));
         from.add(new FittedScenarios.CaseFiles(file, LogFile.of(file).orElseThrow()));
       }
-      String label = labels.get(next);
-      next++;
       while (next < files.size() && !isScenario(files.get(next))) {
         Path log = files.get(next).toAbsolutePath();
         cases.add(FitCase.of(labels.get(next), scenario.with("log.file", log.toString())));
@@ -84,6 +83,26 @@ final class LoggedScenarios {
       all.add(new Given(label, scenario, cases, from));
     }
     return all;
+  }
+
+  /** Reads the same, and after each scenario the variants that its file lists. */
+  List<Given> readWithVariants() throws ScenarioException, FitException {
+    List<Given> all = new ArrayList<>();
+    for (Given one : readAny()) {
+      all.add(one);
+      for (Scenario variant : one.scenario().variants()) {
+        Scenario shown = inUnits(variant);
+        boolean isOwnLog = variant.logged().isPresent() && !sameLog(variant, one.scenario());
+        List<FitCase> cases = isOwnLog ? List.of(FitCase.of(variant.name(), shown)) : List.of();
+        all.add(new Given(variant.name(), shown, cases, List.of()));
+      }
+    }
+    return all;
+  }
+
+  /** A variant that states no log of its own has none: the one above is of another car. */
+  private static boolean sameLog(Scenario one, Scenario other) {
+    return one.readsAlike(other, List.of("log"));
   }
 
   /** Reads all; every scenario needs a log. */
@@ -105,7 +124,10 @@ final class LoggedScenarios {
   }
 
   private Scenario read(Path file) throws ScenarioException {
-    Scenario scenario = ScenarioReader.read(file);
+    return inUnits(ScenarioReader.read(file));
+  }
+
+  private Scenario inUnits(Scenario scenario) throws ScenarioException {
     return units.isEmpty()
         ? scenario
         : scenario.with("units", units.get().name().toLowerCase(Locale.ROOT));

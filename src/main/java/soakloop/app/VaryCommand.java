@@ -54,8 +54,10 @@ final class VaryCommand implements Callable<Integer> {
       names = "--result",
       paramLabel = "NAME",
       description =
-          "What to read off every run: peak-charge, end-charge, coolant, over-limit; all that apply"
-              + " if left out. May be given more than once.")
+          "What to read off every run: peak-charge, end-charge, coolant, over-limit, boost,"
+              + " boost-before-core, core-loss, blower-power, crank-power, wheel-power, spark-out;"
+              + " temperatures, time over the limit and boost from pulleys if left out. May be"
+              + " given more than once.")
   private List<String> results = new ArrayList<>();
 
   @Option(

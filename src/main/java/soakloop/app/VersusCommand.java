@@ -110,9 +110,11 @@ final class VersusCommand implements Callable<Integer> {
     if (!(confidence > 50 && confidence < 100)) {
       throw wrong("--confidence must be above 50 and below 100 %, not " + confidence);
     }
-    List<LoggedScenarios.Given> read = given.readAny();
+    List<LoggedScenarios.Given> read = given.readWithVariants();
     if (read.size() < 2) {
-      throw wrong("versus takes two scenarios or more, each with its logs after it");
+      throw wrong(
+          "versus takes two scenarios or more, each with its logs after it, or one that lists"
+              + " variants");
     }
     List<String> sections = swapped.isEmpty() ? List.of("core") : swapped;
     requireSections(sections, read);

@@ -142,7 +142,7 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
     }
     boolean pulled =
         scenario.session().phases().stream()
-            .anyMatch(p -> p.kind() == Phase.Kind.PULL || p.kind() == Phase.Kind.REPLAY);
+            .anyMatch(p -> p.kind().isCounted() || p.kind() == Phase.Kind.REPLAY);
     if (!pulled) {
       throw new FitException(label + ": the session has no pull, so nothing heats the loop");
     }
@@ -160,7 +160,7 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
         continue;
       }
       double end = time + phase.duration();
-      if (phase.kind() == Phase.Kind.PULL || phase.kind() == Phase.Kind.REPLAY) {
+      if (phase.kind().isCounted() || phase.kind() == Phase.Kind.REPLAY) {
         quick.add(new Stretch(time, end + TURNING));
       }
       if (phase.drive() instanceof Drive.EngineOff) {
@@ -228,7 +228,7 @@ public record FitCase(String label, Scenario scenario, List<SignalData> data) {
     int count = 0;
     double time = 0;
     for (Phase phase : scenario.session().phases()) {
-      count += phase.kind() == Phase.Kind.PULL && time < last ? 1 : 0;
+      count += phase.kind().isCounted() && time < last ? 1 : 0;
       time += phase.kind() == Phase.Kind.SETTLE ? 0 : phase.duration();
     }
     return count;

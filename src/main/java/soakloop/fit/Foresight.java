@@ -10,7 +10,6 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import soakloop.log.Signal;
 import soakloop.scenario.ScenarioException;
-import soakloop.session.Phase;
 import soakloop.session.Session;
 import soakloop.simulate.Setup;
 import soakloop.simulate.Simulation;
@@ -114,7 +113,7 @@ public final class Foresight {
   }
 
   private static int pulls(Session session) {
-    return (int) session.phases().stream().filter(p -> p.kind() == Phase.Kind.PULL).count();
+    return (int) session.phases().stream().filter(p -> p.kind().isCounted()).count();
   }
 
   /**

@@ -7,7 +7,7 @@ import soakloop.session.Phase;
 import soakloop.study.StudyException;
 
 /**
- * When the car can go again after its session's last pull.
+ * When the car can go again after its session's last pull or pass.
  *
  * @param scenario the car, the day and what it did so far
  * @param ways of waiting, at least one
@@ -102,7 +102,7 @@ public record WaitPlan(
     require(
         iceBelow <= WARMEST_ICE_BELOW,
         "a reservoir is not opened above 50 degC (122 degF): it may be under pressure and scalds");
-    require(lastPull() >= 0, "the session has no pull, so there is none to do again");
+    require(lastPull() >= 0, "the session has no pull or pass, so there is none to do again");
     return this;
   }
 
@@ -112,15 +112,20 @@ public record WaitPlan(
     }
   }
 
+  /** Returns whether a pass is done again, with what leads away from it and up to the next. */
+  public boolean isPass() {
+    return scenario.session().phases().get(lastPull()).kind() == Phase.Kind.PASS;
+  }
+
   /** Returns the index of the session's last pull; -1 if it has none. */
   private int lastPull() {
     return lastPull(scenario.session().phases());
   }
 
-  /** Returns the index of the last pull; -1 if there is none. */
+  /** Returns the index of the last pull or pass; -1 if there is none. */
   static int lastPull(List<Phase> phases) {
     for (int i = phases.size() - 1; i >= 0; i--) {
-      if (phases.get(i).kind() == Phase.Kind.PULL) {
+      if (phases.get(i).kind().isCounted()) {
         return i;
       }
     }

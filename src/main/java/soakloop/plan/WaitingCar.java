@@ -1,5 +1,6 @@
 package soakloop.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -18,8 +19,8 @@ import soakloop.simulate.SimulationException;
 import soakloop.simulate.Trace;
 
 /**
- * One drawn car that has done its session up to the end of its last pull: it waits once in each way
- * and can then go after any wait. Not thread-safe.
+ * One drawn car that has done its session up to the end of its last pull, or to the pit after its
+ * last pass: it waits once in each way and can then go after any wait. Not thread-safe.
  */
 final class WaitingCar {
   private final Rig rig;
@@ -27,7 +28,8 @@ final class WaitingCar {
   private final CarState after;
   private final Phase pull;
   private final Phase startUp;
-  private final Phase idleAfter;
+  private final List<Phase> again;
+  private final int lead;
   private final Errors errors;
   private final double iceBelow;
   private final boolean drains;
@@ -58,12 +60,18 @@ final class WaitingCar {
     this.rig = setup.rig();
     this.pull = phases.get(last);
     this.startUp = idle("start-up", WaitPlan.START_UP);
-    this.idleAfter = idle("after the pull", WaitPlan.AFTER);
+    Around around = Around.of(phases, last);
+    this.lead = around.lead().size();
+    this.again = new ArrayList<>(around.lead());
+    again.add(pull);
+    again.add(idle("after the pull", WaitPlan.AFTER));
     this.errors = errors;
     this.iceBelow = iceBelow;
     this.drains = phases.stream().anyMatch(p -> p.ice().filter(IceAdded::drains).isPresent());
     this.car = Simulation.of(setup);
-    this.after = car.runOn(car.start(), phases.subList(0, last + 1), Running.SESSION).end();
+    List<Phase> before = new ArrayList<>(phases.subList(0, last + 1));
+    before.addAll(around.back());
+    this.after = car.runOn(car.start(), before, Running.SESSION).end();
   }
 
   private Phase idle(String name, double seconds) {
@@ -97,7 +105,7 @@ final class WaitingCar {
    * Goes after a wait.
    *
    * @param way one that was waited in
-   * @param wait from the last pull's end to the next one's start, s
+   * @param wait from the last pull's end to the next one's start, or in the pit between passes, s
    */
   Go go(Way way, double wait) {
     KeptWait waited = waits.get(way);
@@ -109,12 +117,15 @@ final class WaitingCar {
       if (way.startUp() > 0) {
         ready = car.runOn(ready, List.of(startUp), Running.WAIT).end();
       }
-      Trace trace = car.runOn(ready, List.of(pull, idleAfter), Running.PULL).trace();
-      double middle = trace.time(0) + 0.5 * pull.duration();
-      double pullEnd = trace.time(0) + pull.duration();
+      Trace trace = car.runOn(ready, again, Running.PULL).trace();
+      Trace.Span span = trace.spans().get(lead);
       return new Go(
-          highest(trace, Channel.CHARGE, trace.time(0), pullEnd) + errors.charge(),
-          highest(trace, Channel.SENSOR, middle, Double.POSITIVE_INFINITY)
+          highest(trace, Channel.CHARGE, span.start(), span.end()) + errors.charge(),
+          highest(
+                  trace,
+                  Channel.SENSOR,
+                  0.5 * (span.start() + span.end()),
+                  Double.POSITIVE_INFINITY)
               + errors.charge()
               + errors.sensor(),
           trace.value(Channel.CORE_COOLANT_IN, 0) + errors.coolant());
@@ -123,11 +134,15 @@ final class WaitingCar {
     }
   }
 
-  /** Returns the highest value from a time on, up to the last sample that the pull itself makes. */
+  /** Returns the highest value of a pull: where phases meet, the sample that is the pull's. */
   private static double highest(Trace trace, Channel channel, double from, double to) {
     double highest = Double.NEGATIVE_INFINITY;
     int end = to > trace.time(trace.size() - 1) ? trace.size() : trace.firstFrom(to) + 1;
-    for (int i = trace.firstFrom(from); i < end; i++) {
+    int start = trace.firstFrom(from);
+    if (start + 1 < end && trace.time(start + 1) == trace.time(start)) {
+      start++;
+    }
+    for (int i = start; i < end; i++) {
       highest = Math.max(highest, trace.value(channel, i));
     }
     return highest;

@@ -105,7 +105,12 @@ public enum Dimension {
       Unit.of("fins/cm", 100),
       Unit.of("fins/dm", 10)),
   /** Area; m2. */
-  AREA("area", Unit.of("m2", 1), Unit.of("cm2", 1e-4), Unit.of("in2", Unit.INCH * Unit.INCH)),
+  AREA(
+      "area",
+      Unit.of("m2", 1),
+      Unit.of("cm2", 1e-4),
+      Unit.of("in2", Unit.INCH * Unit.INCH),
+      Unit.of("ft2", Unit.FOOT * Unit.FOOT)),
   /** Time; s. */
   TIME("time", Unit.of("s", 1), Unit.of("ms", 1e-3), Unit.of("min", 60), Unit.of("h", 3600)),
   /** How often something happens, such as a logger writing a row; 1/s. */

@@ -20,6 +20,7 @@ import soakloop.quantity.Curve;
  *     common
  * @param table one row for each pull
  * @param effectiveness of the core
+ * @param coolantFlow of the loop, from the heat balance of the core
  */
 public record LogReading(
     Log log,
@@ -29,7 +30,8 @@ public record LogReading(
     List<Wait> waits,
     OptionalDouble countedSpeed,
     List<PullReading> table,
-    Effectiveness effectiveness) {
+    Effectiveness effectiveness,
+    CoolantFlow coolantFlow) {
   /** Keeps the lists as they are. */
   public LogReading {
     channels = Map.copyOf(channels);
@@ -46,7 +48,7 @@ public record LogReading(
    */
   public LogReading with(Log other) {
     return new LogReading(
-        other, channels, findings, pulls, waits, countedSpeed, table, effectiveness);
+        other, channels, findings, pulls, waits, countedSpeed, table, effectiveness, coolantFlow);
   }
 
   /**

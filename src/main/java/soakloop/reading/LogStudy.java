@@ -58,6 +58,7 @@ public final class LogStudy {
         WaitFinder.between(pulls, channels),
         counted,
         new PullTable(channels, pulls, findings, counted, options.limit()).read(),
-        Effectiveness.of(channels, pulls, counted, options));
+        Effectiveness.of(channels, pulls, counted, options),
+        CoolantFlow.of(channels, pulls, options));
   }
 }

@@ -47,11 +47,13 @@ record Answer(String number, String unit, List<String> sentences) {
         sentences.add(Cause.of(outcome.trace(), pulls.get(0), last).sentence(display));
       }
     }
+    new PassTables(outcome, display).sentence().ifPresent(sentences::add);
     new BandWords(run, display).sentence().ifPresent(sentences::add);
     say.limit().ifPresent(sentences::add);
     sentences.add(say.heat());
     sentences.addAll(new ColdSentences(outcome, display).all());
     say.agreement().ifPresent(sentences::add);
+    say.flow().ifPresent(sentences::add);
     return new Answer(
         display.number(headline, Dimension.TEMPERATURE, 0),
         display.symbol(Dimension.TEMPERATURE),

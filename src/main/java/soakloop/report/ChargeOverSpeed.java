@@ -55,8 +55,14 @@ record ChargeOverSpeed(Outcome outcome, Optional<RunBands> bands, Display displa
     return pulls + band + (outcome.comparison().isPresent() ? " Dots are logged." : "");
   }
 
-  /** Returns whether the engine speed rises in any pull: only then is there a line to draw. */
+  /**
+   * Returns whether the engine speed rises in any pull: only then is there a line to draw. Passes
+   * go through every gear and have a chart of their own.
+   */
   boolean hasSomething() {
+    if (!Counted.of(outcome).equals(Counted.PULLS)) {
+      return false;
+    }
     ChartKit kit = new ChartKit(outcome, display);
     return outcome.pulls().stream()
         .map(pull -> modelled(kit, pull)[1])

@@ -35,7 +35,7 @@ record ChargeOverTime(Outcome outcome, Optional<RunBands> bands, Display display
         "The sensor lags the air: the thin line is the charge itself, the thick one what the sensor"
             + " shows of it.";
     if (!outcome.pulls().isEmpty()) {
-      caption += " Pulls are shaded.";
+      caption += " " + Display.sentenceStart(Counted.of(outcome).many()) + " are shaded.";
     }
     if (!new ChartKit(outcome, display).engineOff().isEmpty()) {
       caption += " With the engine off (grey) the sensor shows soaked metal, not charge.";

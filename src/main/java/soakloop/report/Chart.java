@@ -14,6 +14,7 @@ sealed interface Chart
         Creep,
         HeatMoved,
         IceLeft,
+        ChargeOverPass,
         PumpAgainstLoop,
         CoreTradeBars,
         VaryCurve,
@@ -42,7 +43,8 @@ sealed interface Chart
           "heat-moved",
           "pump-against-loop",
           "ice-left",
-          "core-cost-and-gain");
+          "core-cost-and-gain",
+          "charge-over-pass");
 
   /** Returns the name of its file, without the ending. */
   String name();
@@ -72,6 +74,10 @@ sealed interface Chart
     ChargeOverSpeed overSpeed = new ChargeOverSpeed(outcome, run.bands(), display);
     if (overSpeed.hasSomething()) {
       charts.add(overSpeed);
+    }
+    ChargeOverPass overPass = new ChargeOverPass(outcome, display);
+    if (overPass.hasSomething()) {
+      charts.add(overPass);
     }
     charts.add(new CoolantOverTime(outcome, run.bands(), display));
     IceLeft ice = new IceLeft(outcome, display);

@@ -101,7 +101,7 @@ record ChartKit(Outcome outcome, Display display) {
       panel.band(
           time().of(pull.startTime()),
           time().of(pull.endTime()),
-          named ? Tables.shortName(pull) : "");
+          named ? Counted.of(outcome).number(pull.name()) : "");
     }
   }
 

@@ -87,6 +87,17 @@ record Conditions(Outcome outcome, Display display) {
           + " to "
           + display.speed(full.engineSpeed().at(phase.duration()));
     }
+    if (drive instanceof Drive.Pass pass) {
+      return "full load, to "
+          + display.show(pass.course().endSpeed(), Dimension.SPEED, 0)
+          + (pass.course().measured() ? " as measured" : "");
+    }
+    if (drive instanceof Drive.Coast coast) {
+      return "throttle closed, "
+          + display.number(coast.roadSpeed().at(0), Dimension.SPEED, 0)
+          + " to "
+          + display.show(coast.roadSpeed().at(phase.duration()), Dimension.SPEED, 0);
+    }
     if (drive instanceof Drive.Cruise cruise) {
       return "cruises at "
           + display.show(cruise.roadSpeed(), Dimension.SPEED, 0)
@@ -114,6 +125,9 @@ record Conditions(Outcome outcome, Display display) {
     }
     if (outcome.scenario().rig().loop().pieces().stream().anyMatch(Chiller.class::isInstance)) {
       text.append(cooling.chiller() ? ", chiller on" : ", chiller off");
+    }
+    if (cooling.openHood()) {
+      text.append(", hood open");
     }
     phase
         .ice()

@@ -42,7 +42,9 @@ record CoolantOverTime(Outcome outcome, Optional<RunBands> bands, Display displa
     String point =
         outcome.pulls().isEmpty()
             ? "The core can cool the charge no further than to the coolant that enters it."
-            : "Where the loop starts each pull is what the core has to work with.";
+            : "Where the loop starts each "
+                + Counted.of(outcome).one()
+                + " is what the core has to work with.";
     String band =
         bands.isPresent() ? " The pale band is where nine in ten cars like this have core in." : "";
     return point + dots + band + left;

@@ -19,7 +19,7 @@ record CoreTradeBars(CoreTrade trade, String whose, Display display) implements 
 
   @Override
   public String name() {
-    return NAMES.get(5);
+    return NAMES.get(7);
   }
 
   @Override

@@ -24,14 +24,20 @@ record Creep(Outcome outcome, Display display) implements Chart {
 
   @Override
   public String title() {
-    return "Charge sensor, pull by pull";
+    String one = Counted.of(outcome).one();
+    return "Charge sensor, " + one + " by " + one;
   }
 
   @Override
   public String caption() {
     boolean logged = outcome.pulls().stream().anyMatch(p -> p.logged().isPresent());
-    return "If the lines climb, the loop does not recover between pulls; once they level out it"
-        + " has found its balance. Peak is the highest reading until the next pull or engine off."
+    Counted counted = Counted.of(outcome);
+    return "If the lines climb, the loop does not recover between "
+        + counted.many()
+        + "; once they level out it has found its balance. Peak is the highest reading until the"
+        + " next "
+        + counted.one()
+        + " or engine off."
         + (logged ? " Rings are logged." : "");
   }
 
@@ -39,7 +45,7 @@ record Creep(Outcome outcome, Display display) implements Chart {
   public Figure figure(ChartStyle style) {
     ChartKit kit = new ChartKit(outcome, display);
     int count = outcome.pulls().size();
-    NumberAxis level = Axes.plain(style, "Pull");
+    NumberAxis level = Axes.plain(style, Counted.of(outcome).head());
     level.setRange(1 - 0.05 * count, count + Math.max(0.08, 0.025 * count));
     level.setTickUnit(new NumberTickUnit(Math.max(1, Math.ceil(count / 12.0))));
     PanelBuilder panel =

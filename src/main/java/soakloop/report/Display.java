@@ -2,6 +2,7 @@ package soakloop.report;
 
 import java.util.Locale;
 import soakloop.quantity.Dimension;
+import soakloop.quantity.Estimate;
 import soakloop.quantity.UnitSystem;
 
 /**
@@ -35,6 +36,19 @@ record Display(UnitSystem units, boolean plain) {
   /** Returns number and symbol. */
   String show(double si, Dimension dimension, int decimals) {
     return with(number(si, dimension, decimals), dimension);
+  }
+
+  /** Returns a value with half its interval and the symbol: to a tenth if the half is small. */
+  String spread(Estimate si, Dimension dimension) {
+    int decimals = decimals(si, dimension);
+    return number(si.value(), dimension, decimals)
+        + (plain ? " +/- " : " \u00b1 ")
+        + show(si.spread(), dimension, decimals);
+  }
+
+  /** Returns the decimals that an interval leaves of its value. */
+  int decimals(Estimate si, Dimension dimension) {
+    return units.unit(dimension).fromSi(si.spread()) < 3 ? 1 : 0;
   }
 
   /** Returns a temperature in whole degrees: what a sensor in a car is good for. */

@@ -87,7 +87,7 @@ record FitOverTime(FitResult result, Display display, int index) implements Char
       panel.band(
           kit.time().of(pull.startTime()),
           kit.time().of(pull.endTime()),
-          Tables.shortName(pull) + (out ? mark : ""));
+          Counted.of(outcome).number(pull.name()) + (out ? mark : ""));
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import soakloop.log.Log;
 import soakloop.quantity.Dimension;
+import soakloop.reading.CoolantFlow;
 import soakloop.reading.Effectiveness;
 import soakloop.reading.PullReading;
 import soakloop.reading.Wait;
@@ -58,6 +59,7 @@ final class LogJson {
     sheet.reading().waits().forEach(w -> waits.add(wait(w)));
     o.add("waits", waits);
     effectiveness(sheet.reading().effectiveness(), o);
+    o.add("coolantFlow", flow(sheet.reading().coolantFlow()));
     return o;
   }
 
@@ -100,6 +102,20 @@ final class LogJson {
     o.addProperty("engine", lower(w.engine()));
     o.addProperty("engineOff", w.engineOff());
     return o;
+  }
+
+  private static JsonObject flow(CoolantFlow read) {
+    JsonObject f = new JsonObject();
+    read.mean()
+        .ifPresent(
+            m -> {
+              f.addProperty("mean", m.value());
+              f.addProperty("spread", m.spread());
+            });
+    if (!read.why().isEmpty()) {
+      f.addProperty("why", read.why());
+    }
+    return f;
   }
 
   private static void effectiveness(Effectiveness read, JsonObject o) {

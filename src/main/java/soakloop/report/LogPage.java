@@ -48,6 +48,8 @@ final class LogPage {
     model.put("columns", tables.columns(sheet).model());
     model.put("effectiveness", tables.effectiveness(sheet).model());
     model.put("noEffectiveness", sheet.reading().effectiveness().why());
+    model.put("flows", tables.flows(sheet).model());
+    model.put("noFlow", sheet.reading().coolantFlow().why());
     model.put("notes", sheet.log().notes());
     return model;
   }

@@ -29,6 +29,7 @@ record LogSentences(LogSet set, Display display) {
       coolant(first).ifPresent(sentences::add);
       limit(first).ifPresent(sentences::add);
       effectiveness(first).ifPresent(sentences::add);
+      flow(first).ifPresent(sentences::add);
     } else {
       sentences.add(sideBySide());
       starts().ifPresent(sentences::add);
@@ -226,6 +227,19 @@ record LogSentences(LogSet set, Display display) {
                     percent(e.value()),
                     at(),
                     percent(e.value() - e.spread()) + " to " + percent(e.value() + e.spread())));
+  }
+
+  /** Says what flow the log's heat balance gives. */
+  private Optional<String> flow(LogSheet sheet) {
+    return sheet
+        .reading()
+        .coolantFlow()
+        .mean()
+        .map(
+            flow ->
+                "Its heat balance gives a loop flow of "
+                    + display.spread(flow, Dimension.VOLUME_FLOW)
+                    + " (nine in ten), with any coolant from water to half glycol.");
   }
 
   static String percent(double share) {

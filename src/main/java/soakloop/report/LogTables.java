@@ -8,6 +8,7 @@ import java.util.function.Function;
 import soakloop.log.Log;
 import soakloop.log.Signal;
 import soakloop.quantity.Dimension;
+import soakloop.reading.CoolantFlow;
 import soakloop.reading.Effectiveness;
 import soakloop.reading.PullReading;
 import soakloop.reading.Wait;
@@ -200,5 +201,20 @@ record LogTables(LogSet set, LogWords words) {
     List<String> head =
         List.of("Pull", "Air in", "Air out", "Coolant in", "Effectiveness", "Nine in ten");
     return new Table(head, rows, 1, 5);
+  }
+
+  /** Returns the loop's flow from the heat balance, pull by pull. */
+  Table flows(LogSheet sheet) {
+    List<List<String>> rows = new ArrayList<>();
+    for (CoolantFlow.OfPull p : sheet.reading().coolantFlow().pulls()) {
+      rows.add(
+          List.of(
+              String.valueOf(p.pull()),
+              words.display().heat(p.airHeat()),
+              words.display().show(p.rise(), Dimension.TEMPERATURE_DIFFERENCE, 1),
+              words.display().spread(p.flow(), Dimension.VOLUME_FLOW)));
+    }
+    List<String> head = List.of("Pull", "From the air", "Mean rise of coolant", "Loop flow");
+    return new Table(head, rows, 1, 3);
   }
 }

@@ -2,7 +2,9 @@ package soakloop.report;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import java.util.Locale;
 import soakloop.simulate.LoopPoint;
+import soakloop.study.FlowFromHeat;
 import soakloop.study.LoopHydraulics;
 
 /** Pump and loop in {@code summary.json}: flow in m3/s, pressures in Pa, temperatures in degC. */
@@ -15,6 +17,18 @@ final class LoopJson {
     JsonObject o = new JsonObject();
     o.add("cold", point(hydraulics.cold()));
     o.add("running", point(hydraulics.running()));
+    return o;
+  }
+
+  static JsonObject of(FlowFromHeat flow) {
+    JsonObject o = new JsonObject();
+    o.addProperty("flow", flow.flow().value());
+    o.addProperty("spread", flow.flow().spread());
+    o.addProperty("modelled", flow.modelled());
+    o.addProperty("pulls", flow.read().pulls().size());
+    JsonArray air = new JsonArray();
+    flow.modelledAir().forEach(c -> air.add(c.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+    o.add("modelledAir", air);
     return o;
   }
 

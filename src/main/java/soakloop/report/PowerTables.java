@@ -11,7 +11,6 @@ import soakloop.fluid.MoistAir;
 import soakloop.quantity.Dimension;
 import soakloop.rig.Day;
 import soakloop.session.Drive;
-import soakloop.session.Phase;
 import soakloop.study.Outcome;
 import soakloop.study.PullPower;
 
@@ -42,7 +41,7 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
 
   /** Returns power and spark, pull by pull. */
   Table pullByPull() {
-    List<String> head = new ArrayList<>(List.of("Pull", "Air", "Blower"));
+    List<String> head = new ArrayList<>(List.of(Counted.of(outcome).head(), "Air", "Blower"));
     if (hasSpark()) {
       head.addAll(List.of("Spark out", "Costs"));
     }
@@ -58,7 +57,7 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
 
   private List<String> row(PullPower pull) {
     List<String> row = new ArrayList<>();
-    row.add(pull.pull().replaceFirst("^pull ", ""));
+    row.add(Counted.of(outcome).number(pull.pull()));
     row.add(display.number(pull.airFlow(), Dimension.MASS_FLOW, 0));
     row.add(power(pull.blower()));
     pull.spark()
@@ -85,7 +84,7 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
   String note() {
     String power = display.symbol(Dimension.POWER);
     StringBuilder note =
-        new StringBuilder("Where each pull is counted: air in ")
+        new StringBuilder("Where each " + Counted.of(outcome).one() + " is counted: air in ")
             .append(display.symbol(Dimension.MASS_FLOW))
             .append(", power in ")
             .append(power);
@@ -105,7 +104,11 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
             crank ->
                 note.append(" Crank power follows from air and fuel and is good to about ")
                     .append(percent(crank.spread()))
-                    .append(" of itself; differences from pull to pull are better than that."));
+                    .append(" of itself; differences from ")
+                    .append(Counted.of(outcome).one())
+                    .append(" to ")
+                    .append(Counted.of(outcome).one())
+                    .append(" are better than that."));
     return note.toString();
   }
 
@@ -173,7 +176,7 @@ record PowerTables(Outcome outcome, List<PullPower> pulls, Display display) {
   private boolean isHeld() {
     return outcome.scenario().rig().boost().isPresent()
         || outcome.scenario().session().phases().stream()
-            .filter(phase -> phase.kind() == Phase.Kind.PULL)
+            .filter(phase -> phase.kind().isCounted())
             .anyMatch(
                 phase ->
                     phase.drive() instanceof Drive.Replay replay && replay.boost().isPresent());

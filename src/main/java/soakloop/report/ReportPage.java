@@ -49,6 +49,12 @@ final class ReportPage {
       model.put("pullNote", pullNote(display, outcome));
       run.bands().ifPresent(bands -> model.put("bandNote", BandWords.note(bands)));
     }
+    model.put("counted", Display.sentenceStart(Counted.of(outcome).many()));
+    PassTables passes = new PassTables(outcome, display);
+    if (passes.hasSomething()) {
+      model.put("passes", passes.times().model());
+      model.put("passNote", passes.note());
+    }
     model.put("charts", PageTemplate.models(charts));
     Optional<String> agreement = new Sentences(outcome, display).agreement();
     if (!tables.misfits().rows().isEmpty()) {
@@ -78,12 +84,18 @@ final class ReportPage {
   private static String pullNote(Display display, Outcome outcome) {
     String degrees = display.symbol(Dimension.TEMPERATURE);
     String differences = display.symbol(Dimension.TEMPERATURE_DIFFERENCE);
+    String one = Counted.of(outcome).one();
     String note =
         "What the charge sensor shows, in "
             + degrees
             + (degrees.equals(differences) ? "" : "; rise in " + differences)
-            + ". End is where the pull is counted, peak the highest until the next pull or until the engine is switched off, coolant in"
-            + " what enters the core as the pull starts.";
+            + ". End is where the "
+            + one
+            + " is counted, peak the highest until the next "
+            + one
+            + " or until the engine is switched off, coolant in what enters the core as the "
+            + one
+            + " starts.";
     boolean logged = outcome.pulls().stream().anyMatch(p -> p.logged().isPresent());
     return logged ? note + " Error is modelled end less logged end." : note;
   }

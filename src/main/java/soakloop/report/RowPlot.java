@@ -38,7 +38,7 @@ final class RowPlot {
    */
   RowPlot(ChartStyle plain, String label, int rows, double low, double high) {
     double wanted = ROW * rows + AXIS + (plain.titled() ? HEADING : 0);
-    this.style = plain.tall(wanted / plain.height());
+    this.style = plain.tall(Math.max(1, wanted / plain.height()));
     this.rows = rows;
     this.level = Axes.plain(style, label);
     double room = high > low ? 0.06 * (high - low) : 1;

@@ -113,14 +113,18 @@ record Sentences(Outcome outcome, Display display) {
     double outside = over.seconds() - seconds;
     String rest =
         outside >= 1
-            ? " Outside the pulls it is above it for "
+            ? " Outside the "
+                + Counted.of(outcome).many()
+                + " it is above it for "
                 + (first.isPresent() ? "another " : "")
                 + Display.duration(outside)
                 + "."
             : "";
     if (first.isEmpty()) {
       return name
-          + " is not passed in any pull: the sensor peaks at "
+          + " is not passed in any "
+          + Counted.of(outcome).one()
+          + ": the sensor peaks at "
           + display.temperature(peak)
           + chargeOverLimit(limit)
           + logOverLimit().map(pull -> ". The log does pass it, first in " + pull).orElse("")
@@ -135,7 +139,7 @@ record Sentences(Outcome outcome, Display display) {
         + (inside ? "in " : "after ")
         + first.get().name()
         + aboveIt(seconds, peak)
-        + (logBelow ? " The log stays below it in every pull." : "")
+        + (logBelow ? " The log stays below it in every " + Counted.of(outcome).one() + "." : "")
         + rest;
   }
 
@@ -241,6 +245,33 @@ record Sentences(Outcome outcome, Display display) {
             + display.signedDifference(seen)
             + ", the model "
             + display.signedDifference(said));
+  }
+
+  /** Says what flow the log's heat balance gives, if it does. */
+  Optional<String> flow() {
+    return outcome
+        .flowFromHeat()
+        .map(
+            found ->
+                "The log's heat balance gives a loop flow of "
+                    + display.spread(found.flow(), Dimension.VOLUME_FLOW)
+                    + " (nine in ten"
+                    + (found.modelledAir().isEmpty()
+                        ? ""
+                        : "; the log lacks "
+                            + LogWords.listed(
+                                found.modelledAir().stream().map(Sentences::lacking).toList())
+                            + ", taken from the model")
+                    + "); the model has "
+                    + display.show(
+                        found.modelled(),
+                        Dimension.VOLUME_FLOW,
+                        display.decimals(found.flow(), Dimension.VOLUME_FLOW))
+                    + (found.agrees() ? "." : ", outside it."));
+  }
+
+  private static String lacking(Channel channel) {
+    return channel == Channel.CORE_AIR_IN ? Signal.CORE_AIR_IN.label() : channel.label();
   }
 
   private String fromTo(Channel channel, TimeScale time) {

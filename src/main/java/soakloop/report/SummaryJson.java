@@ -10,6 +10,8 @@ import soakloop.fit.BandedRun;
 import soakloop.log.Signal;
 import soakloop.quantity.OutsideRange;
 import soakloop.scenario.Scenario;
+import soakloop.session.Drive;
+import soakloop.session.PassCourse;
 import soakloop.simulate.Channel;
 import soakloop.simulate.EnergyLedger;
 import soakloop.simulate.Trace;
@@ -45,6 +47,9 @@ final class SummaryJson {
     List<PullPower> powers = PullPower.of(outcome);
     for (int i = 0; i < outcome.pulls().size(); i++) {
       JsonObject pull = pull(outcome.pulls().get(i));
+      if (outcome.trace().pulls().get(i).phase().drive() instanceof Drive.Pass pass) {
+        pull.add("pass", pass(pass.course()));
+      }
       if (!powers.isEmpty()) {
         PowerJson.add(pull, powers.get(i));
       }
@@ -66,6 +71,7 @@ final class SummaryJson {
               top.add("misfit", misfit);
               c.charge().ifPresent(w -> top.add("wholeRun", wholeRun(w)));
             });
+    outcome.flowFromHeat().ifPresent(flow -> top.add("flowFromHeat", LoopJson.of(flow)));
     run.bands().ifPresent(bands -> top.add("bands", BandsJson.of(bands, outcome)));
     top.add("assumed", assumed(outcome.scenario()));
     JsonArray warnings = new JsonArray();
@@ -121,6 +127,7 @@ final class SummaryJson {
     o.addProperty("temperatureDifference", "K");
     o.addProperty("time", "s");
     o.addProperty("engineSpeed", "rev/s");
+    o.addProperty("trapSpeed", "m/s");
     o.addProperty("massFlow", "kg/s");
     o.addProperty("pressure", "Pa gauge");
     o.addProperty("energy", "J");
@@ -160,6 +167,15 @@ final class SummaryJson {
               o.add("logged", logged(l));
               o.add("error", error(pull, l));
             });
+    return o;
+  }
+
+  private static JsonObject pass(PassCourse course) {
+    JsonObject o = new JsonObject();
+    o.addProperty("measured", course.measured());
+    number(o, "sixtyFoot", course.times().sixtyFoot());
+    number(o, "elapsed", course.times().elapsed());
+    number(o, "trapSpeed", course.times().trapSpeed());
     return o;
   }
 

@@ -33,7 +33,8 @@ record Tables(Outcome outcome, Optional<RunBands> bands, Display display) {
   Table pulls() {
     boolean limited = outcome.scenario().limits().chargeTemperature().isPresent();
     boolean logged = outcome.pulls().stream().anyMatch(p -> p.logged().isPresent());
-    List<String> head = new ArrayList<>(List.of("Pull", "Start", "End", "Peak", "Rise"));
+    List<String> head =
+        new ArrayList<>(List.of(Counted.of(outcome).head(), "Start", "End", "Peak", "Rise"));
     if (limited) {
       head.add("Over limit");
     }
@@ -104,7 +105,8 @@ record Tables(Outcome outcome, Optional<RunBands> bands, Display display) {
   /** Returns modelled less logged charge sensor, pull by pull and over all of the run. */
   Table errors() {
     boolean limited = outcome.scenario().limits().chargeTemperature().isPresent();
-    List<String> head = new ArrayList<>(List.of("Pull", "Start", "End", "Peak", "Rise"));
+    List<String> head =
+        new ArrayList<>(List.of(Counted.of(outcome).head(), "Start", "End", "Peak", "Rise"));
     if (limited) {
       head.add("Over limit");
     }
@@ -190,9 +192,9 @@ record Tables(Outcome outcome, Optional<RunBands> bands, Display display) {
     return new Table(List.of("At [min:s]", "What"), rows, 0, 0);
   }
 
-  /** Returns only the number of a pull that is called by its number. */
-  static String shortName(PullResult pull) {
-    return pull.name().matches("pull \\d+") ? pull.name().substring(5) : pull.name();
+  /** Returns only the number of a pull or pass that is called by its number. */
+  private String shortName(PullResult pull) {
+    return Counted.of(outcome).number(pull.name());
   }
 
   private List<String> misfit(Signal signal, Misfit misfit) {

@@ -48,6 +48,12 @@ public final class TextSummary {
                   + ":"));
       new Tables(outcome, display).pulls().lines().forEach(l -> lines.add(cut(l)));
     }
+    PassTables passes = new PassTables(outcome, display);
+    if (passes.hasSomething()) {
+      lines.add("");
+      lines.addAll(wrapped(passes.note()));
+      passes.times().lines().forEach(l -> lines.add(cut(l)));
+    }
     PowerTables power = PowerTables.of(outcome, display);
     if (power.hasSomething()) {
       lines.add("");

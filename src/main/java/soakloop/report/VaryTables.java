@@ -22,7 +22,20 @@ record VaryTables(Variation variation, VaryWords words) {
   /** Returns the values of one key, each with all results. */
   Table curve() {
     KeyRange range = variation.plan().keys().get(0);
-    List<String> head = new ArrayList<>(List.of(words.heading(range)));
+    return curve(range, words.heading(range));
+  }
+
+  /** Returns the same with the key's last part only where the whole one makes it too wide. */
+  Table curve(int columns) {
+    Table whole = curve();
+    KeyRange range = variation.plan().keys().get(0);
+    return whole.lines().stream().allMatch(l -> l.length() <= columns)
+        ? whole
+        : curve(range, words.briefHeading(range));
+  }
+
+  private Table curve(KeyRange range, String heading) {
+    List<String> head = new ArrayList<>(List.of(heading));
     for (Measure measure : variation.plan().measures()) {
       head.add(words.brief(measure));
     }

@@ -31,7 +31,7 @@ public final class VaryText {
     lines.add("");
     if (plan.keys().size() == 1) {
       lines.add(words.units() + ":");
-      tables.curve().lines().forEach(l -> lines.add(TextSummary.cut(l)));
+      tables.curve(TextSummary.COLUMNS).lines().forEach(l -> lines.add(TextSummary.cut(l)));
     } else {
       Measure measure = plan.measures().get(0);
       lines.addAll(

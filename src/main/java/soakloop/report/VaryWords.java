@@ -2,6 +2,8 @@ package soakloop.report;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import soakloop.quantity.Dimension;
 import soakloop.session.Phase;
@@ -75,6 +77,12 @@ record VaryWords(VaryPlan plan, Display display) {
     return range.key() + (symbol.isEmpty() ? "" : ", " + symbol);
   }
 
+  /** Returns a column's heading with no more of a key than its last part. */
+  String briefHeading(KeyRange range) {
+    String key = heading(range);
+    return key.substring(range.key().lastIndexOf('.') + 1);
+  }
+
   /** Returns a measure's value in shown units, without rounding. */
   double shown(Measure measure, double si) {
     return display.units().unit(measure.dimension()).fromSi(si);
@@ -82,9 +90,7 @@ record VaryWords(VaryPlan plan, Display display) {
 
   /** Returns a measure's value for a sentence. */
   String show(Measure measure, double si) {
-    return measure.dimension() == Dimension.TIME
-        ? Display.duration(si)
-        : display.show(si, measure.dimension(), 0);
+    return show(measure, si, false);
   }
 
   /**
@@ -93,7 +99,15 @@ record VaryWords(VaryPlan plan, Display display) {
   String show(Measure measure, double si, boolean fine) {
     return measure.dimension() == Dimension.TIME
         ? Display.duration(si)
-        : display.show(si, measure.dimension(), fine ? 1 : 0);
+        : display.show(si, measure.dimension(), fine || isSmall(measure) ? 1 : 0);
+  }
+
+  /** Whether a tenth of its unit counts: pressures in psi, degrees of spark. */
+  private static boolean isSmall(Measure measure) {
+    return switch (measure.dimension()) {
+      case GAUGE_PRESSURE, PRESSURE_DIFFERENCE, ANGLE -> true;
+      default -> false;
+    };
   }
 
   /** Returns how far a measure moves, without its unit: to a tenth of a degree if it is little. */
@@ -127,9 +141,28 @@ record VaryWords(VaryPlan plan, Display display) {
 
   /** Returns the units of the plan's measures for a note, such as "Temperatures in degF". */
   String units() {
-    String temperatures = "Temperatures in " + display.symbol(Dimension.TEMPERATURE);
-    boolean times = plan.measures().stream().anyMatch(m -> m.dimension() == Dimension.TIME);
-    return times ? temperatures + ", times in s" : temperatures;
+    List<String> said = new ArrayList<>();
+    plan.measures().stream()
+        .map(Measure::dimension)
+        .distinct()
+        .forEach(
+            d -> {
+              String kind = kind(d) + " in " + display.symbol(d);
+              if (!said.contains(kind)) {
+                said.add(kind);
+              }
+            });
+    return Display.sentenceStart(String.join(", ", said));
+  }
+
+  private static String kind(Dimension dimension) {
+    return switch (dimension) {
+      case TEMPERATURE -> "temperatures";
+      case TIME -> "times";
+      case POWER -> "power";
+      case ANGLE -> "spark";
+      default -> "pressures";
+    };
   }
 
   /** Returns a measure's unit in square brackets, after a space. */
@@ -144,17 +177,36 @@ record VaryWords(VaryPlan plan, Display display) {
       case END_CHARGE -> Display.sentenceStart(lastPull()) + " end";
       case COOLANT -> "Coolant in";
       case OVER_LIMIT -> "Time over limit";
+      case BOOST -> "Boost";
+      case BOOST_BEFORE_CORE -> "Boost before";
+      case CORE_LOSS -> "Core loss";
+      case BLOWER_POWER -> "Blower";
+      case CRANK_POWER -> "Crank";
+      case WHEEL_POWER -> "Wheels";
+      case SPARK_OUT -> "Spark out";
     };
   }
 
   /** Returns a measure's name as a sentence begins with it. */
   String subject(Measure measure) {
     return switch (measure) {
-      case PEAK_CHARGE -> "The sensor's peak over all pulls";
+      case PEAK_CHARGE -> "The sensor's peak over all " + counted().many();
       case END_CHARGE -> "The sensor at the end of " + lastPull();
       case COOLANT -> "Coolant into the core for " + lastPull();
       case OVER_LIMIT -> "Time over the charge limit";
+      case BOOST -> "Boost after the core";
+      case BOOST_BEFORE_CORE -> "Boost before the core";
+      case CORE_LOSS -> "The core's pressure loss";
+      case BLOWER_POWER -> "Blower power at the end of " + lastPull();
+      case CRANK_POWER -> "Crank power at the end of " + lastPull();
+      case WHEEL_POWER -> "Wheel power at the end of " + lastPull();
+      case SPARK_OUT -> "Spark taken out at the end of " + lastPull();
     };
+  }
+
+  private String lowerSubject(Measure measure) {
+    String subject = subject(measure);
+    return Character.toLowerCase(subject.charAt(0)) + subject.substring(1);
   }
 
   /** Returns what the last pull is called, such as "pull 5". */
@@ -162,23 +214,28 @@ record VaryWords(VaryPlan plan, Display display) {
     boolean numberVaries =
         plan.keys().stream().anyMatch(k -> k.key().matches("session\\..*(pulls|repeat)"));
     if (numberVaries) {
-      return "the last pull";
+      return "the last " + counted().one();
     }
     return plan.scenario().session().phases().stream()
-        .filter(p -> p.kind() == Phase.Kind.PULL)
+        .filter(p -> p.kind().isCounted())
         .map(Phase::name)
         .reduce((a, b) -> b)
         .orElse("the pull");
+  }
+
+  private Counted counted() {
+    return Counted.of(plan.scenario().session().phases());
   }
 
   /** Says that a measure is not over its limit. */
   String under(Measure measure, double limit) {
     String value = limit(measure, limit);
     return switch (measure) {
-      case PEAK_CHARGE -> "the charge sensor stays under " + value + " in all pulls";
+      case PEAK_CHARGE -> "the charge sensor stays under " + value + " in all " + counted().many();
       case END_CHARGE -> lastPull() + " ends under " + value;
       case COOLANT -> "coolant enters the core under " + value + " as " + lastPull() + " starts";
       case OVER_LIMIT -> "the sensor is over the charge limit for no more than " + value;
+      default -> lowerSubject(measure) + " stays under " + value;
     };
   }
 
@@ -190,6 +247,7 @@ record VaryWords(VaryPlan plan, Display display) {
       case END_CHARGE -> lastPull() + " ends over " + value;
       case COOLANT -> "coolant enters the core over " + value + " as " + lastPull() + " starts";
       case OVER_LIMIT -> "the sensor is over the charge limit for more than " + value;
+      default -> lowerSubject(measure) + " is over " + value;
     };
   }
 }

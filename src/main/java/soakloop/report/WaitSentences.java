@@ -92,7 +92,9 @@ record WaitSentences(WaitAnswer answer, WaitWords words) {
     sentences.add(
         "Or go by the gauge: when the coolant into the core reads "
             + words.degrees(most)
-            + " or less as the pull starts, pump running.");
+            + " or less "
+            + (plan().isPass() ? "as the car leaves the pit" : "as the pull starts")
+            + ", pump running.");
     best.gauge()
         .at(words.kelvin(most), plan().confidence())
         .ifPresent(
@@ -166,6 +168,11 @@ record WaitSentences(WaitAnswer answer, WaitWords words) {
             + " engine that was off idles for the last "
             + Display.duration(20)
             + " of them.");
+    if (plan().isPass()) {
+      notes.add(
+          "Around a pass the wait is the time in the pit: the way back, and lanes, burnout and"
+              + " staging, are as in the session. The gauge is read as the car leaves the pit.");
+    }
     notes.add(
         "The charge counts under load, from the pull's start to its end; the sensor from the middle"
             + " of the pull to a little after it.");

@@ -4,10 +4,12 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import soakloop.exchange.PassedCrossflow;
 import soakloop.flow.Resistance;
 import soakloop.fluid.Coolant;
 import soakloop.fluid.MoistAir;
+import soakloop.quantity.Dimension;
 import soakloop.rig.Conductance;
 import soakloop.rig.Day;
 import soakloop.rig.Exchanger;
@@ -20,6 +22,9 @@ import soakloop.rig.Passes;
  * values, or else from size.
  */
 final class ExchangerReader {
+  /** Largest share of a coolant side that air may take [-]. */
+  private static final double MOST_AIR = 0.8;
+
   private final In in;
   private final Day day;
   private final Coolant coolant;
@@ -125,9 +130,30 @@ final class ExchangerReader {
                     flowPerUnit,
                     measured -> new MeasuredReader(measured, coolant, crossflow(), airDensity)),
                 sized);
-    double air = in.optional("trapped-air").orElse(0);
+    double air = trappedAir(exchanger.coolantVolume());
     in.done();
     return exchanger.withAir(air);
+  }
+
+  /** Returns the share of the coolant side that holds air, stated as such or as a volume. */
+  private double trappedAir(double held) {
+    OptionalDouble share = in.optional("trapped-air");
+    if (share.isPresent()) {
+      in.refuse("trapped-air-volume", "has no use beside trapped-air; give one or the other");
+      return share.getAsDouble();
+    }
+    double volume = in.optional("trapped-air-volume").orElse(0);
+    if (volume > MOST_AIR * held * (1 + 1e-9)) {
+      in.problem(
+          "trapped-air-volume",
+          "is more than the coolant side can hold of air; allowed: up to "
+              + Dimension.VOLUME.require("L").format(MOST_AIR * held, 2)
+              + " L, 80 % of "
+              + Dimension.VOLUME.require("L").format(held, 2)
+              + " L");
+      return 0;
+    }
+    return Math.min(MOST_AIR, volume / held);
   }
 
   private Exchanger fromValues(ConductanceReader reader, Sized sized) {

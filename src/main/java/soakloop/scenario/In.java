@@ -140,10 +140,13 @@ final class In {
         : Optional.empty();
   }
 
-  /** Returns a curve if it is there; a single value is a level one. */
+  /** Returns a curve that is there or assumed; a single value is a level one. */
   Optional<Curve> curve(String key) {
     KeySpec spec = spec(key);
     Optional<Node.Entry> entry = entry(key);
+    if (entry.isEmpty() && spec.defaultEstimate().isPresent()) {
+      return Optional.of(Curve.constant(number(key)));
+    }
     if (entry.isEmpty() && !spec.optional()) {
       missing(key);
     }

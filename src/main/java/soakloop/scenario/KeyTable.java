@@ -154,7 +154,10 @@ public final class KeyTable {
           default -> Optional.empty();
         };
     Optional<String> defaultText = text(row, "default");
-    boolean quantity = kind == KeySpec.Takes.QUANTITY || kind == KeySpec.Takes.COUNT;
+    boolean quantity =
+        kind == KeySpec.Takes.QUANTITY
+            || kind == KeySpec.Takes.COUNT
+            || (kind == KeySpec.Takes.CURVE && choices(row).isEmpty());
     return new KeySpec(
         key,
         kind,

@@ -22,6 +22,9 @@ import soakloop.rig.Underhood;
 
 /** Reads the hardware, section by section. */
 final class RigReader {
+  /** Least absolute manifold pressure at full load, Pa. */
+  private static final double LEAST_MANIFOLD = 10e3;
+
   private final In root;
   private final Day day;
 
@@ -81,17 +84,30 @@ final class RigReader {
     Engine engine =
         new Engine(
             in.number("displacement"),
-            in.number("volumetric-efficiency"),
+            in.curve("volumetric-efficiency").orElse(Curve.constant(1)),
             in.number("idle-speed"),
             in.number("idle-manifold-pressure"));
     in.done();
     return engine;
   }
 
+  /** An engine at full load needs air: on a day of low pressure little may be taken off it. */
+  private void requireAir(Curve boost) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < boost.size(); i++) {
+      least = Math.min(least, boost.value(i));
+    }
+    if (day.pressure() + least < LEAST_MANIFOLD && !root.context().hasProblems()) {
+      root.problem("boost", "leaves less than 10 kPa of air in the manifold on such a day");
+    }
+  }
+
   /** Returns the boost that is held, or none where blower and engine make it. */
   private Optional<Curve> boost(Blower blower) {
     if (root.word("boost").isEmpty()) {
-      return root.curve("boost");
+      Optional<Curve> stated = root.curve("boost");
+      stated.ifPresent(this::requireAir);
+      return stated;
     }
     if (blower.delivery() instanceof AirDelivery.Stated) {
       root.problem("boost", "must be stated beside blower.air-flow: a pressure, or points");
@@ -125,8 +141,30 @@ final class RigReader {
 
   private Underhood underhood() {
     In in = root.section("underhood");
-    Underhood underhood = new Underhood(in.number("share"), in.number("road-speed"));
+    Underhood underhood = new Underhood(in.number("share"), in.number("road-speed"), openHood(in));
     in.done();
     return underhood;
+  }
+
+  /** Counts only where a hood is opened: elsewhere no study need move it. */
+  private double openHood(In in) {
+    if (root.peek("session").stream().anyMatch(RigReader::opensHood)) {
+      return in.number("open-hood");
+    }
+    in.idle("open-hood");
+    return 1;
+  }
+
+  private static boolean opensHood(Node node) {
+    if (node instanceof Node.Items items) {
+      return items.items().stream().anyMatch(RigReader::opensHood);
+    }
+    return node instanceof Node.Section section
+        && section.entries().stream()
+            .anyMatch(
+                e ->
+                    e.key().equals("hood")
+                        ? e.value() instanceof Node.Scalar s && s.text().equals("open")
+                        : opensHood(e.value()));
   }
 }

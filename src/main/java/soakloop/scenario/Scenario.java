@@ -135,6 +135,20 @@ public record Scenario(
   }
 
   /**
+   * Returns the scenarios that its file lists as variants of it, each by its name.
+   *
+   * @return none if there are none
+   * @throws ScenarioException if one of them cannot be
+   */
+  public List<Scenario> variants() throws ScenarioException {
+    List<Scenario> all = new ArrayList<>();
+    for (Source variant : VariantsReader.of(source)) {
+      all.add(ScenarioReader.read(variant));
+    }
+    return all;
+  }
+
+  /**
    * Returns whether sections at the top of the file read alike in another scenario.
    *
    * @param other beside which
@@ -149,7 +163,7 @@ public record Scenario(
     return source.root().entries().stream().map(Node.Entry::key).toList();
   }
 
-  /** Returns what its file says, without comments and places: alike for files that say the same. */
+  /** Returns what its file says of car, day and session: alike for files that say the same. */
   public String written() {
     return source.written();
   }

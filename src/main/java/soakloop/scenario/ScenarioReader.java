@@ -83,6 +83,7 @@ public final class ScenarioReader {
   private static Optional<Scenario> scenario(Source source, Context context, In root) {
     Optional<String> title = root.text("title");
     Optional<String> about = root.text("about");
+    VariantsReader.check(root);
     UnitSystem units = root.choice("units").equals("us") ? UnitSystem.US : UnitSystem.METRIC;
     Day day = day(root);
     Optional<Scenario.Logged> logged =
@@ -93,7 +94,7 @@ public final class ScenarioReader {
     Start start = start(root);
     Rig rig = new RigReader(root, day).read();
     Scenario.Output output = OutputReader.read(root);
-    List<Phase> phases = new SessionReader(root, rig, day, logged).read();
+    List<Phase> phases = new SessionReader(root, rig, day, output.power(), logged).read();
     if (phases.isEmpty()) {
       return Optional.empty();
     }

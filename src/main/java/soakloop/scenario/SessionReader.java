@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import soakloop.charge.EnginePower;
 import soakloop.quantity.Curve;
 import soakloop.quantity.Dimension;
 import soakloop.quantity.Unit;
@@ -22,26 +23,33 @@ final class SessionReader {
 
   private static final int MAX_STEPS = 2000;
   private static final List<String> STEPS =
-      List.of("settle", "idle", "pull", "wait", "cruise", "replay");
+      List.of("settle", "idle", "pull", "pass", "wait", "cruise", "replay");
 
   private final In root;
   private final boolean iced;
   private final Rig rig;
   private final Day day;
   private final Optional<Scenario.Logged> logged;
+  private final PassReader passes;
   private final List<Phase> phases = new ArrayList<>();
   private int pulls;
   private int waits;
+
+  /** What a wait comes after, such as "pull 2"; empty before the first. */
+  private String counted = "";
+
   private int stepsRead;
   private boolean tooLong;
 
-  SessionReader(In root, Rig rig, Day day, Optional<Scenario.Logged> logged) {
+  SessionReader(
+      In root, Rig rig, Day day, Optional<EnginePower> power, Optional<Scenario.Logged> logged) {
     this.root = root;
     this.iced =
         rig.loop().pieces().stream().anyMatch(p -> p instanceof Reservoir r && r.ice().isPresent());
     this.rig = rig;
     this.day = day;
     this.logged = logged;
+    this.passes = new PassReader(root, rig, day, power);
   }
 
   List<Phase> read() {
@@ -137,6 +145,7 @@ final class SessionReader {
       case "settle" -> settle(in);
       case "idle" -> add("idle", Phase.Kind.IDLE, in.number("for"), idle(), in);
       case "pull" -> pull(in);
+      case "pass" -> pass(in);
       case "wait" -> waiting(in);
       case "cruise" -> cruise(in);
       default -> replay(in);
@@ -159,10 +168,16 @@ final class SessionReader {
     boolean off = in.choice("engine").equals("off");
     Drive drive = off ? new Drive.EngineOff() : idle();
     waits++;
-    String name = pulls > 0 ? "wait after pull " + pulls : "wait " + waits;
+    String name = counted.isEmpty() ? "wait " + waits : "wait after " + counted;
     double duration = in.number("for");
     Optional<IceAdded> ice = ice(in);
-    Cooling cooling = cooling(in);
+    Cooling cooling =
+        new Cooling(
+            in.on("pump"),
+            in.on("shop-fan"),
+            fan(in),
+            in.on("chiller"),
+            in.choice("hood").equals("open"));
     in.done();
     phases.add(
         new Phase(name, Phase.Kind.WAIT, duration, drive, cooling, OptionalDouble.empty(), ice));
@@ -212,7 +227,14 @@ final class SessionReader {
     Drive drive = new Drive.FullLoad(speed, roadSpeed);
     Cooling cooling = cooling(in);
     in.done();
-    phases.add(new Phase("pull " + pulls, Phase.Kind.PULL, duration, drive, cooling, countedAt));
+    counted = "pull " + pulls;
+    phases.add(new Phase(counted, Phase.Kind.PULL, duration, drive, cooling, countedAt));
+  }
+
+  /** No shop fan goes along with a car on a strip. */
+  private void pass(In in) {
+    phases.addAll(passes.read(in, new Cooling(in.on("pump"), false, fan(in), in.on("chiller"))));
+    counted = passes.name();
   }
 
   private static Curve engineSpeed(In in) {
@@ -282,6 +304,7 @@ final class SessionReader {
   private void replay(In in) {
     new ReplayReader(in, logged, rig.boost(), cooling(in), pulls).read().forEach(phases::add);
     pulls = (int) phases.stream().filter(p -> p.kind() == Phase.Kind.PULL).count();
+    counted = pulls > 0 ? "pull " + pulls : counted;
     in.done();
   }
 
@@ -292,12 +315,14 @@ final class SessionReader {
   }
 
   private static Cooling cooling(In in) {
-    Cooling.Fan fan =
-        switch (in.choice("car-fan")) {
-          case "on" -> Cooling.Fan.ON;
-          case "off" -> Cooling.Fan.OFF;
-          default -> Cooling.Fan.AUTO;
-        };
-    return new Cooling(in.on("pump"), in.on("shop-fan"), fan, in.on("chiller"));
+    return new Cooling(in.on("pump"), in.on("shop-fan"), fan(in), in.on("chiller"));
+  }
+
+  private static Cooling.Fan fan(In in) {
+    return switch (in.choice("car-fan")) {
+      case "on" -> Cooling.Fan.ON;
+      case "off" -> Cooling.Fan.OFF;
+      default -> Cooling.Fan.AUTO;
+    };
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import soakloop.log.Log;
@@ -25,6 +26,9 @@ public final class Source {
   /** A source that says nothing. */
   static final Source EMPTY =
       of("", "", Path.of(""), new YamlText.Sections(Node.Section.EMPTY, List.of()));
+
+  /** Sections that say nothing of the car. */
+  private static final Set<String> ABOUT = Set.of("title", "about", "units", "variants", "fitted");
 
   private final String name;
   private final String file;
@@ -178,6 +182,11 @@ public final class Source {
     return new Source(name, file, folder, changed, problems, quantities, logs, reckonings, known);
   }
 
+  /** Returns a scenario of another name and text in the same folder. */
+  Source variant(String other, Node.Section text) {
+    return new Source(other, file, folder, text, problems, quantities, logs, reckonings, known);
+  }
+
   /**
    * Returns the same with whole sections as another source has them, left out where it has none. A
    * log comes with the folder that it lies in.
@@ -252,9 +261,16 @@ public final class Source {
     return ((Node.Scalar) node).text().strip();
   }
 
-  /** Returns all of the text without the places it was read from. */
+  /**
+   * Returns what the text says of car, day and session, whatever the order of its sections, without
+   * the places it was read from and without what it is called.
+   */
   String written() {
-    return written(root);
+    return root.entries().stream()
+        .filter(e -> !ABOUT.contains(e.key()))
+        .map(e -> e.key() + ":" + written(e.value()))
+        .sorted()
+        .collect(Collectors.joining(","));
   }
 
   private Node.Section set(Node.Section section, String key, String[] parts, int i, Node value)

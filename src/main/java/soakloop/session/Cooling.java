@@ -7,14 +7,24 @@ package soakloop.session;
  * @param shopFan whether the shop fan runs
  * @param carFan what the car's fan does
  * @param chiller whether chillers are switched on
+ * @param openHood whether the hood stands open
  */
-public record Cooling(boolean pump, boolean shopFan, Fan carFan, boolean chiller) {
-  /** Everything as the rig has it: pump, shop fan and chiller on, car fan by its thermostat. */
+public record Cooling(
+    boolean pump, boolean shopFan, Fan carFan, boolean chiller, boolean openHood) {
+  /**
+   * Everything as the rig has it: pump, shop fan and chiller on, car fan by its thermostat, hood
+   * shut.
+   */
   public static final Cooling ALL = new Cooling(true, true, Fan.AUTO);
 
-  /** Makes a cooling with chillers switched on. */
+  /** Makes a cooling with chillers switched on and the hood shut. */
   public Cooling(boolean pump, boolean shopFan, Fan carFan) {
     this(pump, shopFan, carFan, true);
+  }
+
+  /** Makes a cooling with the hood shut. */
+  public Cooling(boolean pump, boolean shopFan, Fan carFan, boolean chiller) {
+    this(pump, shopFan, carFan, chiller, false);
   }
 
   /** What the car's fan does. */

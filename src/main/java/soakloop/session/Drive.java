@@ -23,6 +23,11 @@ public sealed interface Drive {
     return this;
   }
 
+  /** Returns whether the engine is at full load throughout, at the rig's own boost. */
+  default boolean isFullLoad() {
+    return false;
+  }
+
   /** Engine off, car standing. */
   record EngineOff() implements Drive {
     @Override
@@ -58,6 +63,11 @@ public sealed interface Drive {
    */
   record FullLoad(Curve engineSpeed, Curve roadSpeed) implements Drive {
     @Override
+    public boolean isFullLoad() {
+      return true;
+    }
+
+    @Override
     public void at(double time, Inputs inputs) {
       inputs.clear();
       inputs.load = Inputs.Load.FULL;
@@ -68,6 +78,77 @@ public sealed interface Drive {
     @Override
     public Drive after(double passed) {
       return new FullLoad(engineSpeed.earlier(passed), roadSpeed.earlier(passed));
+    }
+  }
+
+  /**
+   * A drag pass, at full load from launch to the traps; the engine does not let off while shifting.
+   *
+   * @param course speeds over time, and what the clocks would show
+   */
+  record Pass(PassCourse course) implements Drive {
+    @Override
+    public boolean isFullLoad() {
+      return true;
+    }
+
+    @Override
+    public void at(double time, Inputs inputs) {
+      inputs.clear();
+      inputs.load = Inputs.Load.FULL;
+      inputs.engineSpeed = course.engineSpeed().at(time);
+      inputs.roadSpeed = course.roadSpeed().at(time);
+    }
+
+    @Override
+    public Drive after(double passed) {
+      return new FullLoad(course.engineSpeed().earlier(passed), course.roadSpeed().earlier(passed));
+    }
+  }
+
+  /**
+   * Throttle closed, the bypass open at the engine's idle manifold pressure, while the car rolls.
+   *
+   * @param engineSpeed rev/s over time
+   * @param roadSpeed m/s over time
+   */
+  record Coast(Curve engineSpeed, Curve roadSpeed) implements Drive {
+    /**
+     * Slows down evenly in a gear, down to idling.
+     *
+     * @param from road speed at the start, m/s
+     * @param to road speed at the end, m/s
+     * @param duration s
+     * @param engineSpeed rev/s at the start
+     * @param idle slowest engine speed, rev/s
+     */
+    public static Coast slowing(
+        double from, double to, double duration, double engineSpeed, double idle) {
+      Curve road = Curve.of(new double[] {0, duration}, new double[] {from, to});
+      double last = from > 0 ? engineSpeed * to / from : idle;
+      double first = Math.max(idle, engineSpeed);
+      if (!(last < idle && first > idle)) {
+        double[] speeds = {first, Math.max(idle, last)};
+        return new Coast(Curve.of(new double[] {0, duration}, speeds), road);
+      }
+      double at = duration * (first - idle) / (first - last);
+      return at < duration * (1 - 1e-9)
+          ? new Coast(
+              Curve.of(new double[] {0, at, duration}, new double[] {first, idle, idle}), road)
+          : new Coast(Curve.of(new double[] {0, duration}, new double[] {first, idle}), road);
+    }
+
+    @Override
+    public void at(double time, Inputs inputs) {
+      inputs.clear();
+      inputs.load = Inputs.Load.IDLE;
+      inputs.engineSpeed = engineSpeed.at(time);
+      inputs.roadSpeed = roadSpeed.at(time);
+    }
+
+    @Override
+    public Drive after(double passed) {
+      return new Coast(engineSpeed.earlier(passed), roadSpeed.earlier(passed));
     }
   }
 

@@ -12,7 +12,7 @@ import soakloop.quantity.Require;
  * @param duration s, above zero
  * @param drive what engine and road do
  * @param cooling what cools
- * @param countedAt for a pull, the time from its start at which it is counted, s
+ * @param countedAt for a pull or pass, the time from its start at which it is counted, s
  * @param ice put into the tank as it begins
  */
 public record Phase(
@@ -31,12 +31,19 @@ public record Phase(
     IDLE,
     /** Full load, counted. */
     PULL,
+    /** From launch to the traps, counted like a pull. */
+    PASS,
     /** Waits and cools. */
     WAIT,
     /** Drives at part load. */
     CRUISE,
     /** Follows a log. */
-    REPLAY
+    REPLAY;
+
+    /** Returns whether what the charge does here is counted: in a pull or a pass. */
+    public boolean isCounted() {
+      return this == PULL || this == PASS;
+    }
   }
 
   /** Makes a phase that begins without ice being put in. */

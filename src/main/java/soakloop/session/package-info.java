@@ -1,4 +1,6 @@
-/** What the car does: settle, idle, pull, wait, cruise, replay; inputs as functions of time. */
+/**
+ * What the car does: settle, idle, pull, pass, wait, cruise, replay; inputs as functions of time.
+ */
 @NullMarked
 package soakloop.session;
 

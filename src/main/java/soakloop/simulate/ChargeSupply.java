@@ -47,6 +47,7 @@ final class ChargeSupply {
   private double open;
   private double swallowed;
   private boolean held;
+  private double lastLoss;
 
   /**
    * Takes the rig.
@@ -109,7 +110,9 @@ final class ChargeSupply {
     inlet = day.pressure() - blower.inletLoss() * shut;
     open = swallowed * Math.min(m.corePressure, day.pressure()) / (gasConstant * m.inletAir);
     if (core.knowsLoss() && shut > 0) {
-      ratio.find(NO_BOUND);
+      // The loss moves little from one instant to the next, the stated boost as it will.
+      ratio.find(1 + shut * ((m.corePressure + lastLoss) / inlet - 1), NO_BOUND);
+      lastLoss = m.coreLoss;
     } else {
       deliver(1 + shut * (m.corePressure / inlet - 1));
     }

@@ -14,6 +14,11 @@ final class ExchangerSides {
   private final double unevenAir;
   private final double airExponent;
 
+  // The coolant side as last asked for: air is often asked for again at the same coolant.
+  private double knownFlow = Double.NaN;
+  private double knownTemperature = Double.NaN;
+  private double known;
+
   ExchangerSides(Conductance conductance, Coolant coolant) {
     this.conductance = conductance;
     this.coolant = coolant;
@@ -31,9 +36,15 @@ final class ExchangerSides {
 
   /** Returns the coolant side at a flow, m3/s, and a mean temperature of the coolant, K. */
   double coolant(double flow, double temperature) {
-    return follows && flow > 0
-        ? coolantTable.at(flow / kinematic(temperature), held(temperature))
-        : conductance.coolantSide(flow, temperature, coolant);
+    if (flow != knownFlow || temperature != knownTemperature) {
+      knownFlow = flow;
+      knownTemperature = temperature;
+      known =
+          follows && flow > 0
+              ? coolantTable.at(flow / kinematic(temperature), held(temperature))
+              : conductance.coolantSide(flow, temperature, coolant);
+    }
+    return known;
   }
 
   /**

@@ -37,6 +37,11 @@ final class FlowTable {
   private double knownFlow = Double.NaN;
   private double knownPlace;
 
+  // The square of the grid that was asked for last: four rows of a cubic's factors.
+  private final double[] cubics = new double[16];
+  private int cellFlow = -1;
+  private int cellTemperature = -1;
+
   FlowTable(Law law) {
     this.law = law;
   }
@@ -54,19 +59,35 @@ final class FlowTable {
     if (!(u >= 1 && i < FLOWS - 2 && v >= 1 && j < TEMPERATURES - 2)) {
       return law.at(flow, temperature);
     }
+    if (i != cellFlow || j != cellTemperature) {
+      enter(i, j);
+    }
     double x = u - i;
-    double y = v - j;
-    double low = across(i, j - 1, x);
-    double here = across(i, j, x);
-    double next = across(i, j + 1, x);
-    double high = across(i, j + 2, x);
-    double value = between(low, here, next, high, y);
+    double value = between(row(0, x), row(1, x), row(2, x), row(3, x), v - j);
     // Beside a fall to next to nothing a cubic dips below it.
     return value > 0 ? value : law.at(flow, temperature);
   }
 
-  private double across(int i, int j, double x) {
-    return between(place(i - 1, j), place(i, j), place(i + 1, j), place(i + 2, j), x);
+  /** Takes up the square of the grid that is asked for: its four cubics over flow. */
+  private void enter(int i, int j) {
+    for (int row = 0; row < 4; row++) {
+      int at = j - 1 + row;
+      double before = place(i - 1, at);
+      double from = place(i, at);
+      double to = place(i + 1, at);
+      double after = place(i + 2, at);
+      cubics[4 * row] = from;
+      cubics[4 * row + 1] = 0.5 * (to - before);
+      cubics[4 * row + 2] = 0.5 * (2 * before - 5 * from + 4 * to - after);
+      cubics[4 * row + 3] = 0.5 * (3 * (from - to) + after - before);
+    }
+    cellFlow = i;
+    cellTemperature = j;
+  }
+
+  private double row(int row, double x) {
+    int k = 4 * row;
+    return cubics[k] + x * (cubics[k + 1] + x * (cubics[k + 2] + x * cubics[k + 3]));
   }
 
   private double place(int i, int j) {

@@ -164,7 +164,8 @@ final class LoopModel implements LinearlyImplicitEquation {
     Inputs in = m.inputs;
     m.day = day.temperatureAt(t);
     m.engineCoolant = Double.isNaN(in.engineCoolant) ? engineCoolantAtStart : in.engineCoolant;
-    m.underhood = rig.underhood().temperature(m.day, m.engineCoolant, in.roadSpeed);
+    m.underhood =
+        rig.underhood().temperature(m.day, m.engineCoolant, in.roadSpeed, cooling.openHood());
     double atPump = scale.temperature(y[pumpState]);
     flow.moveTo(atPump);
     m.coolantFlow = cooling.pump() ? flow.flow() : 0;

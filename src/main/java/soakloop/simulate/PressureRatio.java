@@ -43,7 +43,18 @@ final class PressureRatio {
    * @throws IllegalArgumentException if it would be above the greatest
    */
   double find(double greatest) {
-    double ratio = last;
+    return find(last, greatest);
+  }
+
+  /**
+   * Finds the ratio from a guess.
+   *
+   * @param guess above 0
+   * @param greatest ratio that is allowed, above 1
+   * @return as {@link #find(double)}
+   */
+  double find(double guess, double greatest) {
+    double ratio = guess;
     double wants = balance.wanting(ratio);
     for (int i = 0; i < PATIENCE && Math.abs(wants) > CLOSE * ratio; i++) {
       double next = Math.max(1, Math.min(greatest, ratio - wants / slope));

@@ -31,7 +31,7 @@ public final class Simulation {
   /** Longest step along a stated pull, s. */
   private static final double MAX_PULL_STEP = 1;
 
-  /** Longest step along a log, s: a longer one could step over a blip of the throttle. */
+  /** Longest step along a log or a pass, s: a longer one could step over a blip or a shift. */
   private static final double MAX_REPLAY_STEP = 0.25;
 
   /** Samples of a trace at the most: a session of many hours is sampled more thinly. */
@@ -270,7 +270,7 @@ public final class Simulation {
   }
 
   private static double longestStep(Drive drive) {
-    if (drive instanceof Drive.Replay) {
+    if (drive instanceof Drive.Replay || drive instanceof Drive.Pass) {
       return MAX_REPLAY_STEP;
     }
     return drive instanceof Drive.FullLoad ? MAX_PULL_STEP : MAX_STEP;
@@ -335,7 +335,7 @@ public final class Simulation {
   private double sampling(Phase phase) {
     double interval =
         switch (phase.kind()) {
-          case PULL, REPLAY -> options.pullSampling();
+          case PULL, PASS, REPLAY -> options.pullSampling();
           case SETTLE, IDLE, WAIT, CRUISE -> options.waitSampling();
         };
     return Math.max(interval, whole / MOST_SAMPLES);

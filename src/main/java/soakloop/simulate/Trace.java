@@ -25,7 +25,7 @@ public final class Trace {
    * @param end s
    */
   public record Span(soakloop.session.Phase phase, double start, double end) {
-    /** Returns the time at which a pull is counted: its end if nothing else is said. */
+    /** Returns the time at which a pull or pass is counted: its end if nothing else is said. */
     public double countedAt() {
       return start + phase.countedAt().orElse(end - start);
     }
@@ -176,11 +176,9 @@ public final class Trace {
     return spans;
   }
 
-  /** Returns the pulls as they ran. */
+  /** Returns the pulls and passes as they ran. */
   public List<Span> pulls() {
-    return spans.stream()
-        .filter(s -> s.phase().kind() == soakloop.session.Phase.Kind.PULL)
-        .toList();
+    return spans.stream().filter(s -> s.phase().kind().isCounted()).toList();
   }
 
   /** Returns what happened. */

@@ -27,6 +27,8 @@ public record Warning(Kind kind, String message, Optional<OutsideRange> outside)
     COOLANT_BOILING,
     /** Ice put in while the engine runs. */
     ICE_ENGINE_RUNNING,
+    /** An engine that is against its highest speed in top gear before the traps. */
+    PASS_LIMITED,
     /** Flows or sizes outside the range that an equation was made for. */
     CORRELATION_RANGE,
     /** A core that takes more pressure than is acceptable. */

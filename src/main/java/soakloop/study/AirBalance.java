@@ -5,7 +5,6 @@ import java.util.Optional;
 import soakloop.fluid.Air;
 import soakloop.quantity.Dimension;
 import soakloop.scenario.Scenario;
-import soakloop.session.Drive;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Trace;
 import soakloop.simulate.Warning;
@@ -32,7 +31,7 @@ final class AirBalance {
     double worst = 1;
     Optional<Trace.Span> at = Optional.empty();
     for (Trace.Span pull : trace.pulls()) {
-      if (pull.phase().drive() instanceof Drive.FullLoad) {
+      if (pull.phase().drive().isFullLoad()) {
         double ratio = ratio(scenario, trace, pull.countedAt() - 1e-6);
         if (Math.abs(Math.log(ratio)) > Math.abs(Math.log(worst))) {
           worst = ratio;
@@ -50,7 +49,7 @@ final class AirBalance {
     for (Trace.Span pull : trace.pulls()) {
       double time = pull.countedAt() - 1e-6;
       double boost = trace.at(Channel.BOOST, time);
-      if (pull.phase().drive() instanceof Drive.FullLoad && !(boost > 0 && boost < MOST_BOOST)) {
+      if (pull.phase().drive().isFullLoad() && !(boost > 0 && boost < MOST_BOOST)) {
         return Optional.of(
             new Warning(
                 Warning.Kind.AIR_AGAINST_BOOST,

@@ -98,7 +98,8 @@ final class BlowerAt {
     BoostMatch.Boost found =
         new BoostMatch(
                 p.size(),
-                new Swallowing(engine.displacement(), engine.volumetricEfficiency()),
+                new Swallowing(
+                    engine.displacement(), engine.volumetricEfficiency().at(engineSpeed)),
                 new ChargePath(cooling, coreLoss, airFlow, density),
                 ratio -> blower.efficiency(ratio, engineSpeed),
                 blower.mechanicalEfficiency())

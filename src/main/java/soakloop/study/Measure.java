@@ -1,84 +1,91 @@
 package soakloop.study;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import soakloop.log.Signal;
+import java.util.function.ToDoubleFunction;
 import soakloop.quantity.Dimension;
 import soakloop.scenario.Scenario;
 
 /** A single number that a run with pulls gives, and by which runs are held against each other. */
 public enum Measure {
   /** Highest reading of the charge sensor over all pulls, each to the next pull's start; K. */
-  PEAK_CHARGE("peak-charge", "Highest charge sensor reading", Dimension.TEMPERATURE) {
-    @Override
-    double of(List<PullResult> pulls) {
-      return pulls.stream().mapToDouble(p -> p.sensor().peakToNextPull()).max().orElse(Double.NaN);
-    }
-
-    @Override
-    public OptionalDouble logged(Outcome outcome) {
-      return all(outcome, pulls -> pulls.stream().mapToDouble(Readings::peakToNextPull).max());
-    }
-  },
+  PEAK_CHARGE(
+      "peak-charge",
+      "Highest charge sensor reading",
+      Dimension.TEMPERATURE,
+      run -> run.highest(p -> p.sensor().peakToNextPull())),
   /** Reading of the charge sensor where the last pull is counted; K. */
-  END_CHARGE("end-charge", "Charge sensor at the last pull's counted end", Dimension.TEMPERATURE) {
-    @Override
-    double of(List<PullResult> pulls) {
-      return last(pulls).sensor().end();
-    }
-
-    @Override
-    public OptionalDouble logged(Outcome outcome) {
-      Optional<PullResult.Logged> logged = last(outcome.pulls()).logged();
-      return logged.isPresent()
-          ? OptionalDouble.of(logged.get().sensor().end())
-          : OptionalDouble.empty();
-    }
-  },
+  END_CHARGE(
+      "end-charge",
+      "Charge sensor at the last pull's counted end",
+      Dimension.TEMPERATURE,
+      run -> run.last().sensor().end()),
   /** Coolant entering the core as the last pull starts; K. */
-  COOLANT("coolant", "Coolant into the core as the last pull starts", Dimension.TEMPERATURE) {
-    @Override
-    double of(List<PullResult> pulls) {
-      return last(pulls).coolant().coreInletStart();
-    }
-
-    @Override
-    public OptionalDouble logged(Outcome outcome) {
-      double start = last(outcome.pulls()).startTime();
-      return outcome
-          .scenario()
-          .logged()
-          .flatMap(l -> Polyline.of(l, Signal.CORE_COOLANT_IN))
-          .filter(line -> line.startTime() <= start && line.endTime() >= start)
-          .map(line -> OptionalDouble.of(line.between(start, start).first()))
-          .orElse(OptionalDouble.empty());
-    }
-  },
+  COOLANT(
+      "coolant",
+      "Coolant into the core as the last pull starts",
+      Dimension.TEMPERATURE,
+      run -> run.last().coolant().coreInletStart()),
   /** Time that the charge sensor is over the scenario's limit, each pull to the next; s. */
-  OVER_LIMIT("over-limit", "Time over the charge limit", Dimension.TIME) {
-    @Override
-    double of(List<PullResult> pulls) {
-      return pulls.stream().mapToDouble(p -> p.sensor().overLimit()).sum();
-    }
-
-    @Override
-    public OptionalDouble logged(Outcome outcome) {
-      return all(
-          outcome,
-          pulls -> OptionalDouble.of(pulls.stream().mapToDouble(Readings::overLimit).sum()));
-    }
-  };
+  OVER_LIMIT(
+      "over-limit",
+      "Time over the charge limit",
+      Dimension.TIME,
+      run -> run.pulls().stream().mapToDouble(p -> p.sensor().overLimit()).sum()),
+  /** Highest gauge pressure after the core over all pulls; Pa. */
+  BOOST(
+      "boost",
+      "Highest boost after the core",
+      Dimension.GAUGE_PRESSURE,
+      run -> run.highest(PullResult::boostPeak)),
+  /** Highest gauge pressure before the core over all pulls; Pa. */
+  BOOST_BEFORE_CORE(
+      "boost-before-core",
+      "Highest boost before the core",
+      Dimension.GAUGE_PRESSURE,
+      run -> run.loss(PullResult.ChargeLoss::boostBefore)),
+  /** Highest pressure that the charge air loses in the core over all pulls; Pa. */
+  CORE_LOSS(
+      "core-loss",
+      "Highest pressure lost in the core",
+      Dimension.PRESSURE_DIFFERENCE,
+      run -> run.loss(PullResult.ChargeLoss::peak)),
+  /** Shaft power of the blower where the last pull is counted; W. */
+  BLOWER_POWER(
+      "blower-power",
+      "Blower power at the last pull's counted end",
+      Dimension.POWER,
+      run -> run.power().blower()),
+  /** Crank power there, spark taken out; W. */
+  CRANK_POWER(
+      "crank-power",
+      "Crank power at the last pull's counted end",
+      Dimension.POWER,
+      run -> run.crank(PullPower.Crank::crank)),
+  /** Power at the wheels there, spark taken out; W. */
+  WHEEL_POWER(
+      "wheel-power",
+      "Wheel power at the last pull's counted end",
+      Dimension.POWER,
+      run -> run.crank(PullPower.Crank::wheels)),
+  /** Spark taken out there; rad. */
+  SPARK_OUT(
+      "spark-out",
+      "Spark taken out at the last pull's counted end",
+      Dimension.ANGLE,
+      Measured::sparkOut);
 
   private final String key;
   private final String label;
   private final Dimension dimension;
+  private final ToDoubleFunction<Measured> value;
 
-  Measure(String key, String label, Dimension dimension) {
+  Measure(String key, String label, Dimension dimension, ToDoubleFunction<Measured> value) {
     this.key = key;
     this.label = label;
     this.dimension = dimension;
+    this.value = value;
   }
 
   /** Returns the word by which it is asked for. */
@@ -96,15 +103,76 @@ public enum Measure {
     return dimension;
   }
 
-  /** Returns its value, SI, from at least one pull. */
-  abstract double of(List<PullResult> pulls);
+  /** Returns its value, SI. */
+  double of(Measured run) {
+    return value.applyAsDouble(run);
+  }
+
+  /** Returns its value, SI. */
+  double of(Outcome outcome) {
+    return of(Measured.of(outcome));
+  }
 
   /**
-   * Returns what the log says of the same, SI; empty if it does not cover the pulls.
+   * Returns what a scenario lacks for it, such as "needs limits.charge-temperature in the
+   * scenario"; empty if nothing.
+   *
+   * @param scenario which
+   */
+  public Optional<String> lacks(Scenario scenario) {
+    return switch (this) {
+      case PEAK_CHARGE, END_CHARGE, COOLANT, BOOST, BLOWER_POWER -> Optional.empty();
+      case OVER_LIMIT ->
+          lacks(
+              scenario.limits().chargeTemperature().isPresent(),
+              "limits.charge-temperature in the scenario");
+      case BOOST_BEFORE_CORE, CORE_LOSS ->
+          lacks(
+              scenario.rig().loop().core().exchanger().conductance().geometry().isPresent(),
+              "a core described by geometry: its pressure loss is not known otherwise");
+      case CRANK_POWER, WHEEL_POWER ->
+          lacks(
+              scenario.output().power().isPresent(),
+              "the section power in the scenario ('power: {}' for its defaults)");
+      case SPARK_OUT ->
+          lacks(scenario.output().spark().isPresent(), "spark.taken-out in the scenario");
+    };
+  }
+
+  private static Optional<String> lacks(boolean there, String what) {
+    return there ? Optional.empty() : Optional.of("needs " + what);
+  }
+
+  /**
+   * Returns whether it is told where no result is asked for: temperatures and time over the limit,
+   * and boost where it follows from pulleys.
+   *
+   * @param scenario which
+   */
+  boolean isUsual(Scenario scenario) {
+    return switch (this) {
+      case PEAK_CHARGE, END_CHARGE, COOLANT -> true;
+      case OVER_LIMIT -> lacks(scenario).isEmpty();
+      case BOOST -> scenario.rig().boost().isEmpty();
+      default -> false;
+    };
+  }
+
+  /**
+   * Returns what the log says of the same, SI; empty if it does not cover the pulls, or for results
+   * that are not read off logs.
    *
    * @param outcome a run with at least one pull
    */
-  public abstract OptionalDouble logged(Outcome outcome);
+  public OptionalDouble logged(Outcome outcome) {
+    return switch (this) {
+      case PEAK_CHARGE -> LoggedMeasure.peakCharge(outcome);
+      case END_CHARGE -> LoggedMeasure.endCharge(outcome);
+      case COOLANT -> LoggedMeasure.coolant(outcome);
+      case OVER_LIMIT -> LoggedMeasure.overLimit(outcome);
+      default -> OptionalDouble.empty();
+    };
+  }
 
   /**
    * Returns what a scenario says it must not pass, SI: the charge limit for charge temperatures.
@@ -114,7 +182,7 @@ public enum Measure {
   public OptionalDouble limit(Scenario scenario) {
     return switch (this) {
       case PEAK_CHARGE, END_CHARGE -> scenario.limits().chargeTemperature();
-      case COOLANT, OVER_LIMIT -> OptionalDouble.empty();
+      default -> OptionalDouble.empty();
     };
   }
 
@@ -132,20 +200,22 @@ public enum Measure {
     return Arrays.stream(values()).filter(m -> m.key.equals(key.strip())).findFirst();
   }
 
-  private static PullResult last(List<PullResult> pulls) {
-    return pulls.get(pulls.size() - 1);
-  }
-
-  /** What is made of the logged readings of all pulls. */
-  private interface Sum {
-    OptionalDouble of(List<Readings> pulls);
-  }
-
-  private static OptionalDouble all(Outcome outcome, Sum sum) {
-    List<Readings> logged =
-        outcome.pulls().stream().flatMap(p -> p.logged().stream()).map(l -> l.sensor()).toList();
-    return logged.isEmpty() || logged.size() < outcome.pulls().size()
-        ? OptionalDouble.empty()
-        : sum.of(logged);
+  /**
+   * Finds one by its word that a scenario has all for.
+   *
+   * @param key such as {@code peak-charge}
+   * @param scenario which
+   * @throws StudyException if there is none, or the scenario lacks something
+   */
+  static Measure of(String key, Scenario scenario) throws StudyException {
+    Measure found =
+        named(key)
+            .orElseThrow(
+                () -> new StudyException("`" + key + "` is no result; there are: " + keys()));
+    Optional<String> lacks = found.lacks(scenario);
+    if (lacks.isPresent()) {
+      throw new StudyException(found.key + " " + lacks.get());
+    }
+    return found;
   }
 }

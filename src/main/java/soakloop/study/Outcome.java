@@ -13,6 +13,7 @@ import soakloop.simulate.Warning;
  * @param trace what happened
  * @param pulls in order
  * @param comparison the log beside it, where there is one
+ * @param flowFromHeat the loop's flow as the log's heat balance gives it, where it does
  * @param hydraulics where pump and loop meet, where the pump is known by more than its flow
  * @param warnings what a reader should know
  */
@@ -21,6 +22,7 @@ public record Outcome(
     Trace trace,
     List<PullResult> pulls,
     Optional<Comparison> comparison,
+    Optional<FlowFromHeat> flowFromHeat,
     Optional<LoopHydraulics> hydraulics,
     List<Warning> warnings) {
   /** Copies the lists. */

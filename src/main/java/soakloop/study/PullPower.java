@@ -67,29 +67,21 @@ public record PullPower(
     Scenario.Output output = outcome.scenario().output();
     List<PullPower> all = new ArrayList<>();
     if (output.power().isPresent() || output.spark().isPresent()) {
-      outcome.pulls().forEach(pull -> all.add(of(outcome, pull)));
+      outcome.pulls().forEach(pull -> all.add(at(outcome.scenario(), outcome.trace(), pull)));
     }
     return List.copyOf(all);
   }
 
-  private static PullPower of(Outcome outcome, PullResult pull) {
-    Trace trace = outcome.trace();
+  /** Reads one pull, with crank power and spark as far as the scenario asks for them. */
+  static PullPower at(Scenario scenario, Trace trace, PullResult pull) {
     double time = instant(pull);
     double air = trace.at(Channel.AIR_MASS_FLOW, time);
     double blower = trace.at(Channel.BLOWER_POWER, time);
     Optional<Spark> spark =
-        outcome
-            .scenario()
-            .output()
-            .spark()
-            .map(table -> Spark.of(table, trace.at(Channel.SENSOR, time)));
+        scenario.output().spark().map(table -> Spark.of(table, trace.at(Channel.SENSOR, time)));
     double lost = spark.map(Spark::share).orElse(0.0);
     Optional<Crank> crank =
-        outcome
-            .scenario()
-            .output()
-            .power()
-            .map(p -> crank(outcome.scenario(), p, air, blower, lost));
+        scenario.output().power().map(p -> crank(scenario, p, air, blower, lost));
     return new PullPower(pull.name(), air, blower, crank, spark);
   }
 

@@ -149,7 +149,7 @@ final class RangeReader {
     if (dimension == Dimension.TEMPERATURE) {
       throw problem("is a temperature, of which multiples mean nothing; write values with units");
     }
-    if (spec.takes() == KeySpec.Takes.CURVE) {
+    if (spec.takes() == KeySpec.Takes.CURVE && own.isEmpty()) {
       throw problem("is a curve, which only level values can stand for; write values with units");
     }
     if (own.isEmpty()) {

@@ -2,7 +2,6 @@ package soakloop.study;
 
 import java.util.List;
 import soakloop.scenario.Scenario;
-import soakloop.session.Phase;
 
 /**
  * What is to be ranked, and by what.
@@ -39,20 +38,12 @@ public record RankPlan(Scenario scenario, Measure measure, int top, List<Uncerta
    * @throws StudyException if it cannot be asked of the scenario
    */
   public static RankPlan of(Scenario scenario, String result, int top) throws StudyException {
-    Measure measure =
-        Measure.named(result)
-            .orElseThrow(
-                () ->
-                    new StudyException(
-                        "`" + result + "` is no result; there are: " + Measure.keys()));
+    Measure measure = Measure.of(result, scenario);
     if (!(top >= 0 && top <= MOST_TOP)) {
       throw new StudyException("keys to move together must be 0 to " + MOST_TOP + ", not " + top);
     }
-    if (scenario.session().phases().stream().noneMatch(p -> p.kind() == Phase.Kind.PULL)) {
+    if (scenario.session().phases().stream().noneMatch(p -> p.kind().isCounted())) {
       throw new StudyException("the session has no pull, so there is no result to rank by");
-    }
-    if (measure == Measure.OVER_LIMIT && scenario.limits().chargeTemperature().isEmpty()) {
-      throw new StudyException("over-limit needs limits.charge-temperature in the scenario");
     }
     List<UncertainKey> keys = UncertainKeys.of(scenario);
     if (keys.isEmpty()) {

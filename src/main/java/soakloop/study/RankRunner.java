@@ -150,6 +150,10 @@ public final class RankRunner {
   private double result(Scenario scenario) throws SimulationException {
     Trace trace = Simulation.run(scenario.setup().withoutLimit(), Options.STUDY);
     return plan.measure()
-        .of(PullResults.of(trace, scenario.limits().chargeTemperature(), Optional.empty()));
+        .of(
+            new Measured(
+                scenario,
+                trace,
+                PullResults.of(trace, scenario.limits().chargeTemperature(), Optional.empty())));
   }
 }

@@ -49,7 +49,13 @@ public final class Run {
                         trace, logged, replayed(scenario), scenario.limits().chargeTemperature()));
     Optional<LoopHydraulics> hydraulics = LoopHydraulics.of(scenario, trace);
     return new Outcome(
-        scenario, trace, pulls, comparison, hydraulics, Warnings.of(scenario, trace, hydraulics));
+        scenario,
+        trace,
+        pulls,
+        comparison,
+        FlowFromHeat.of(scenario, trace),
+        hydraulics,
+        Warnings.of(scenario, trace, hydraulics));
   }
 
   /**

@@ -58,9 +58,7 @@ public record Variation(
    * @param measure which
    */
   public OptionalDouble own(Measure measure) {
-    return own.isPresent()
-        ? OptionalDouble.of(measure.of(own.get().pulls()))
-        : OptionalDouble.empty();
+    return own.isPresent() ? OptionalDouble.of(measure.of(own.get())) : OptionalDouble.empty();
   }
 
   /**

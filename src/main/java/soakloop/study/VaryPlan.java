@@ -101,28 +101,18 @@ public record VaryPlan(
   }
 
   private static boolean hasPull(Phase phase) {
-    return phase.kind() == Phase.Kind.PULL;
+    return phase.kind().isCounted();
   }
 
   private static List<Measure> measures(Scenario scenario, List<String> results)
       throws StudyException {
     List<Measure> asked = new ArrayList<>();
     for (String word : results) {
-      asked.add(measure(word));
-    }
-    boolean limited = scenario.limits().chargeTemperature().isPresent();
-    if (asked.contains(Measure.OVER_LIMIT) && !limited) {
-      throw new StudyException("over-limit needs limits.charge-temperature in the scenario");
+      asked.add(Measure.of(word, scenario));
     }
     return List.of(Measure.values()).stream()
-        .filter(m -> asked.isEmpty() ? m != Measure.OVER_LIMIT || limited : asked.contains(m))
+        .filter(m -> asked.isEmpty() ? m.isUsual(scenario) : asked.contains(m))
         .toList();
-  }
-
-  private static Measure measure(String word) throws StudyException {
-    return Measure.named(word)
-        .orElseThrow(
-            () -> new StudyException("`" + word + "` is no result; there are: " + Measure.keys()));
   }
 
   private static Map<Measure, Double> limits(
@@ -137,7 +127,7 @@ public record VaryPlan(
     }
     for (String text : stated) {
       String[] parts = text.split("=", 2);
-      Measure measure = measure(parts[0]);
+      Measure measure = Measure.of(parts[0], scenario);
       if (!measures.contains(measure)) {
         throw new StudyException(
             "there is a limit for " + measure.key() + " but it is not asked for");

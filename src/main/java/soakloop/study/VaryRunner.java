@@ -123,7 +123,8 @@ public final class VaryRunner {
       Trace trace = Simulation.run(scenario.setup().withoutLimit(), Options.STUDY);
       List<PullResult> pulls =
           PullResults.of(trace, scenario.limits().chargeTemperature(), Optional.empty());
-      List<Double> results = plan.measures().stream().map(m -> m.of(pulls)).toList();
+      Measured run = new Measured(scenario, trace, pulls);
+      List<Double> results = plan.measures().stream().map(m -> m.of(run)).toList();
       Optional<VaryPoint.Course> course =
           index >= 0 && plan.hasCourse(index)
               ? Optional.of(course(trace, pulls.get(pulls.size() - 1)))

@@ -28,6 +28,7 @@ final class Warnings {
     warnings.addAll(GeometryWarnings.of(scenario, trace));
     warnings.addAll(EfficiencyWarnings.of(scenario, trace));
     ice(scenario).ifPresent(warnings::add);
+    limiter(scenario).ifPresent(warnings::add);
     hydraulics.ifPresent(h -> FlowWarnings.add(scenario, h, warnings));
     AirBalance.of(scenario, trace).ifPresent(warnings::add);
     scenario.logged().ifPresent(logged -> log(scenario, logged, warnings));
@@ -112,6 +113,19 @@ final class Warnings {
                         + p.name()
                         + "); stop it first, and open only a tank that is cold and without"
                         + " pressure"));
+  }
+
+  private static Optional<Warning> limiter(Scenario scenario) {
+    return scenario.session().phases().stream()
+        .filter(p -> p.drive() instanceof Drive.Pass pass && pass.course().limited())
+        .findFirst()
+        .map(
+            p ->
+                new Warning(
+                    Warning.Kind.PASS_LIMITED,
+                    p.name()
+                        + ": the engine is at vehicle.shift-at in top gear before the traps and goes"
+                        + " on at one speed; check gears, final drive and tyres"));
   }
 
   private static void log(Scenario scenario, Scenario.Logged logged, List<Warning> warnings) {

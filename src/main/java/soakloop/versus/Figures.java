@@ -40,7 +40,14 @@ record Figures(
         PullResults.of(trace, scenario.limits().chargeTemperature(), Optional.empty());
     List<PullPower> power =
         PullPower.of(
-            new Outcome(scenario, trace, results, Optional.empty(), Optional.empty(), List.of()));
+            new Outcome(
+                scenario,
+                trace,
+                results,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of()));
     List<Map<PullFigure, Double>> pulls = new ArrayList<>();
     List<String> names = new ArrayList<>();
     List<Double> rises = new ArrayList<>();

@@ -76,6 +76,6 @@ final class Mixer {
 
   /** Sections that say nothing of the car. */
   private static final class Texts {
-    static final Set<String> ABOUT = Set.of("title", "about", "units", "fitted");
+    static final Set<String> ABOUT = Set.of("title", "about", "units", "variants", "fitted");
   }
 }

@@ -58,6 +58,21 @@ class VaryCommandTest {
         Files.readAllBytes(a.resolve(name)), Files.readAllBytes(b.resolve(name)), name);
   }
 
+  /** A long key must not push the last results off a console. */
+  @Test
+  void boostFromPulleysIsInTheTable() throws IOException {
+    String text = Files.readString(Path.of("scenarios/small-pulley.yaml"));
+    Path file = folder.resolve("pulley.yaml");
+    Files.writeString(file, text.replace("pulls: 5", "pulls: 1"));
+    scenario = file.toString();
+    Result result = vary(folder.resolve("pulley"), "blower.pulleys.blower=70 mm..90 mm/2");
+    assertEquals(0, result.code(), result.err());
+    String head =
+        result.out().lines().filter(l -> l.contains("Charge peak")).findFirst().orElseThrow();
+    assertTrue(head.startsWith("blower, mm") && head.endsWith("Boost"), head);
+    assertFalse(result.out().contains("..."), result.out());
+  }
+
   @Test
   void threadsAndPartsGiveTheSameFiles() throws IOException {
     Path whole = folder.resolve("whole");

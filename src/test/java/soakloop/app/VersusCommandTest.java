@@ -120,6 +120,55 @@ class VersusCommandTest {
     assertTrue(result.err().contains(said), result.err());
   }
 
+  /** One file with the other core as a variant gives what two files give. */
+  @Test
+  void variantsAreComparedToo() throws IOException {
+    String two =
+        call("versus", unlogged("cool-morning"), unlogged("denser-core"), "-o", folder + "/two")
+            .out();
+    Path file = folder.resolve("both.yaml");
+    String text = Files.readString(folder.resolve("cool-morning.yaml"));
+    String variant =
+        """
+        variants:
+          - name: denser-core
+            core:
+              size: {length: 360 mm, width: 170 mm, thickness: 55 mm}
+              mass: 4.1 kg
+              coolant: 0.9 L
+              conductance: {value: 0.89 kW/K +/- 15 %, air-flow: 0.5 kg/s, coolant-flow: 25 L/min, air-side-share: 70 %}
+              passes: {count: 2, arranged: depth}
+            start: {charge: 33 degC, loop-coolant: 27 degC, engine-coolant: 88 degC}
+        """;
+    Files.writeString(file, text + variant);
+    Result one = call("versus", file.toString(), "-o", folder + "/one");
+    assertEquals(0, one.code(), one.err());
+    assertEquals(pullLine(two), pullLine(one.out()));
+  }
+
+  private static String pullLine(String text) {
+    return text.lines().filter(l -> l.startsWith("Pull 1")).findFirst().orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "[{core: {mass: 3 kg}}]|variants.1.name",
+        "[{name: a}]|differs in nothing",
+        "[{name: a, cor: {mass: 3 kg}}]|did you mean `core`?",
+        "[{name: a, limits: {}}, {name: a, limits: {}}]|stands in this list twice",
+        "[other]|variants.1: is a single value"
+      })
+  void brokenVariantsAreTold(String variants, String said) throws IOException {
+    Path file = folder.resolve("broken.yaml");
+    String text = Files.readString(Path.of(unlogged("cool-morning")));
+    Files.writeString(file, text + "variants: " + variants + "\n");
+    Result result = call("check", file.toString());
+    assertEquals(2, result.code(), result.out());
+    assertTrue(result.err().contains(said), result.err());
+  }
+
   @Test
   void oneScenarioIsNotEnough() throws IOException {
     Result result = call("versus", unlogged("cool-morning"));

@@ -1,13 +1,17 @@
 package soakloop.invented;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import soakloop.invented.Garage.Core;
 import soakloop.invented.TruthCar.Mesh;
 import soakloop.invented.TruthLoop.Truth;
+import soakloop.log.Log;
+import soakloop.log.Signal;
 
 /**
  * An invented dyno day drawn from a seed: the car as it truly is, the scenario that a shop would
@@ -24,6 +28,11 @@ public final class ShopDay {
 
   /** Steps of twice the shipped length move the truth by less than 0.05 K and take half as long. */
   static final double STEP = 0.01;
+
+  /**
+   * A mesh a tenth as dear, for logs whose flow is asked for and not the last tenth of a kelvin.
+   */
+  private static final Mesh COARSE = new Mesh(12, 4, 8, 5, 0.01);
 
   private static final double SWEEP_FROM = 2600;
   private static final double SWEEP_TO = 6700;
@@ -271,6 +280,65 @@ public final class ShopDay {
       }
     }
     return text.toString();
+  }
+
+  /**
+   * Returns a log of the same day by a logger that also has air mass flow and air before the core,
+   * ten rows a second, and the true flow of the loop beside it. Sensors lag and read off as their
+   * seed has it.
+   */
+  public FullyLogged fullyLogged() {
+    TruthRun coarse =
+        TruthLoop.run(
+            car().withMesh(COARSE), plan, start, COARSE.step(), plan.duration() - 0.1, 0.1);
+    Random random = new Random(seed * 0x5DEECE66DL + 11);
+    double meter = 1 + between(random, -0.06, 0.06);
+    double before = between(random, -2.2, 2.2);
+    double beforeLag = between(random, 1, 5);
+    double step = random.nextBoolean() ? 1 : 0.1;
+    List<Truth> truths = coarse.truths();
+    Map<Signal, double[]> values = new EnumMap<>(Signal.class);
+    double shown = truths.get(0).core().airIn();
+    double[] slower = {between(random, 0, 2.4), between(random, 0, 2.4), between(random, 0, 2.4)};
+    Truth first = read(truths.get(0));
+    double[] late = {first.sensor(), first.coreIn(), first.coreOut()};
+    double flow = 0;
+    for (int i = 0; i < truths.size(); i++) {
+      Truth t = read(truths.get(i));
+      shown += 0.1 * (t.core().airIn() - shown) / beforeLag;
+      double[] now = {t.sensor(), t.coreIn(), t.coreOut()};
+      for (int k = 0; k < now.length; k++) {
+        late[k] += 0.1 * (now[k] - late[k]) / (0.1 + slower[k]);
+      }
+      flow += t.coolantFlow() / truths.size();
+      put(values, Signal.ENGINE_SPEED, truths, i, t.moment().engineSpeed() / 60);
+      put(values, Signal.BOOST, truths, i, t.boost() + 300 * random.nextGaussian());
+      put(values, Signal.AIR_MASS_FLOW, truths, i, meter * t.airFlow());
+      put(values, Signal.CORE_AIR_IN, truths, i, kelvin(shown + before, 1, random));
+      put(values, Signal.CHARGE_TEMPERATURE, truths, i, kelvin(late[0], step, random));
+      put(values, Signal.CORE_COOLANT_IN, truths, i, kelvin(late[1], step, random));
+      put(values, Signal.CORE_COOLANT_OUT, truths, i, kelvin(late[2], step, random));
+    }
+    double[] time = truths.stream().mapToDouble(Truth::time).toArray();
+    return new FullyLogged(
+        new Log("invented.csv", time, values, List.of(), List.of("Invented log")), flow);
+  }
+
+  /**
+   * A log and what is true of it.
+   *
+   * @param log which
+   * @param flow mean flow of the loop, m3/s
+   */
+  public record FullyLogged(Log log, double flow) {}
+
+  private static void put(
+      Map<Signal, double[]> values, Signal signal, List<Truth> truths, int i, double value) {
+    values.computeIfAbsent(signal, s -> new double[truths.size()])[i] = value;
+  }
+
+  private static double kelvin(double celsius, double step, Random random) {
+    return Math.round((celsius + 0.12 * random.nextGaussian()) / step) * step + Day.ZERO_CELSIUS;
   }
 
   /** Returns the truth of the next pull. */

@@ -88,7 +88,7 @@ class QuantityParserTest {
         "VOLUME | five litres | is not a number with a unit; write one like 12 L",
         "VOLUME | L 5 | is not a number with a unit; write one like 12 L",
         "VOLUME | 5 kg | has the unit `kg`, but a volume takes m3, L, mL, gal, qt or in3",
-        "AREA | 5 m | has the unit `m`, but an area takes m2, cm2 or in2",
+        "AREA | 5 m | has the unit `m`, but an area takes m2, cm2, in2 or ft2",
         "VOLUME | 5,5 L | has a comma in the number; write a point, and no comma between thousands",
         "ROTATION | 6,500 rpm | has a comma in the number; write a point, and no comma between"
             + " thousands",

@@ -95,6 +95,7 @@ class UnitFactorTest {
         "AREA | m2 | 1",
         "AREA | cm2 | 1.0E-04",
         "AREA | in2 | 6.4516E-04",
+        "AREA | ft2 | 9.290304E-02",
         "TIME | s | 1",
         "TIME | ms | 1.0E-03",
         "TIME | min | 6.0E+01",

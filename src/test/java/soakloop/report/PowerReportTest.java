@@ -179,4 +179,18 @@ class PowerReportTest {
             .toList();
     return ReportPage.of(outcome, "test", charts, OptionalInt.empty());
   }
+
+  /** The pump's chart and the core's once went into one file. */
+  @Tag("regression")
+  @Test
+  void everyChartHasAFileOfItsOwn() throws Exception {
+    Outcome outcome = Run.of(ScenarioReader.read(Path.of("scenarios/cool-morning-geometry.yaml")));
+    List<String> names =
+        Chart.all(outcome, new Display(UnitSystem.METRIC, false)).stream()
+            .map(Chart::name)
+            .toList();
+    assertEquals(names.stream().distinct().toList(), names);
+    assertTrue(names.contains("core-cost-and-gain") && names.contains("pump-against-loop"));
+    assertTrue(Chart.NAMES.containsAll(names));
+  }
 }

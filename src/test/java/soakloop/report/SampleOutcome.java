@@ -102,7 +102,8 @@ record SampleOutcome(
       results.add(SampleReadings.pull(trace, span, log, kelvin(limit)));
     }
     Optional<Comparison> comparison = log.map(l -> SampleReadings.compare(trace, l));
-    return new Outcome(scenario, trace, results, comparison, Optional.empty(), warnings());
+    return new Outcome(
+        scenario, trace, results, comparison, Optional.empty(), Optional.empty(), warnings());
   }
 
   /** Any source does: the report never reads it. */

@@ -60,7 +60,7 @@ final class SampleRig {
                 new HeatExchanger("heat-exchanger", exchanger, 0.2)),
             Optional.of(new Resistance.KnownPoint(40e3, 4e-4, 1.8))),
         new Airflow(new FaceAir.Speeds(3, 0, 0.2), 0.3, 0, 0, Optional.empty()),
-        new Underhood(0.3, 10));
+        new Underhood(0.3, 10, 0.4));
   }
 
   /** A liquid of round numbers. */

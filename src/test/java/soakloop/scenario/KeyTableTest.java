@@ -25,6 +25,8 @@ class KeyTableTest {
           Scenarios.STATED,
           Scenarios.BY_PRESSURE,
           Scenarios.ICED,
+          Scenarios.PASSED,
+          Scenarios.PASSED_TOO,
           Scenarios.BY_GEOMETRY,
           Scenarios.BY_GEOMETRY_TOO,
           Scenarios.MEASURED,
@@ -80,7 +82,10 @@ class KeyTableTest {
     }
   }
 
-  /** A default that is no reference and no gear is a guess, and says how good a guess. */
+  /**
+   * A default that is no reference and no gear is a guess, and says how good a guess; what is
+   * planned, such as how long the car stages, is no guess.
+   */
   @Test
   void everyGuessHasASpread() {
     Set<String> exact = new TreeSet<>();
@@ -92,7 +97,17 @@ class KeyTableTest {
       }
     }
     assertEquals(
-        Set.of("blower.pulleys.step-up", "log.starts-at", "pump.coolant", "session.settle.for"),
+        Set.of(
+            "blower.pulleys.step-up",
+            "log.starts-at",
+            "pump.coolant",
+            "session.settle.for",
+            "session.pass.distance",
+            "session.pass.burnout.for",
+            "session.pass.staging.for",
+            "session.pass.shutdown.for",
+            "session.pass.shutdown.to",
+            "session.pass.return-road.for"),
         exact);
   }
 

@@ -53,6 +53,11 @@ public final class KeysSeen {
       if (key.equals("log.columns")) {
         continue;
       }
+      if (key.equals("variants")) {
+        // Whole sections of a scenario, which are seen where they stand at its top.
+        keys.add("variants.name");
+        continue;
+      }
       if (entry.value() instanceof Node.Section below) {
         add(below, key);
       } else if (entry.value() instanceof Node.Items items) {

@@ -60,9 +60,12 @@ public final class RandomScenario {
 
   private String write(double seconds) {
     root.perhaps("title").perhaps("about").perhaps("units");
+    if (draw.chance(0.1)) {
+      root.put("variants", "[{name: other limit, limits: {charge-temperature: 50 degC}}]");
+    }
     for (String plain : List.of("day", "engine", "plenum", "sensor", "underhood", "limits")) {
       if (!root.spec(plain).optional() || root.wanted()) {
-        root.put(plain, root.below(plain).others());
+        root.put(plain, plain.equals("engine") ? engine() : root.below(plain).others());
       }
     }
     if (root.wanted()) {
@@ -213,8 +216,16 @@ public final class RandomScenario {
         core.put("free-height", values.in(free, block[1] * 1.0001, RandomValue.high(free)));
       }
     }
-    core.perhaps("trapped-air");
-    return exchanger(core, sized, "air-flux", block);
+    return trapped(exchanger(core, sized, "air-flux", block));
+  }
+
+  private RandomSection engine() {
+    RandomSection engine = root.below("engine");
+    if (root.wanted()) {
+      String key = "volumetric-efficiency";
+      engine.put(key, values.curve(engine.spec(key), 10, 150));
+    }
+    return engine.others();
   }
 
   private RandomSection heatExchanger() {
@@ -225,8 +236,21 @@ public final class RandomScenario {
     if (root.wanted()) {
       block[1] = number(exchanger, "thickness");
     }
-    exchanger.perhaps("trapped-air");
-    return exchanger(exchanger, true, "air-speed", block);
+    return trapped(exchanger(exchanger, true, "air-speed", block));
+  }
+
+  /** Writes air as a share, or as a volume of coolant that is stated. */
+  private RandomSection trapped(RandomSection in) {
+    if (draw.chance(0.5) || in.has("coolant") || in.has("coolant-share")) {
+      return in.perhaps("trapped-air");
+    }
+    KeySpec coolant = in.spec("coolant");
+    KeySpec air = in.spec("trapped-air-volume");
+    double most = RandomValue.high(coolant);
+    double held = draw.chance(0.5) ? most : values.number(coolant, RandomValue.low(coolant), most);
+    in.put("coolant", values.written(coolant, held));
+    return in.put(
+        "trapped-air-volume", values.in(air, 0, Math.min(RandomValue.high(air), 0.8 * held)));
   }
 
   /** Writes a value and returns it, SI. */

@@ -24,6 +24,7 @@ final class RandomSession {
   private final RandomValue values;
   private final RandomSection root;
   private final RandomSection session;
+  private final RandomPass passes;
 
   /** Whether there is a tank that takes ice. */
   private final boolean iced;
@@ -55,6 +56,7 @@ final class RandomSession {
     this.root = root;
     this.iced = iced;
     this.session = root.named("session");
+    this.passes = new RandomPass(draw, root);
   }
 
   static List<Logged> logs() {
@@ -64,6 +66,10 @@ final class RandomSession {
   void write(double seconds) {
     mayBeLong = draw.chance(LONG);
     List<String> steps = new ArrayList<>();
+    boolean drags = draw.chance(0.25);
+    if (drags) {
+      passes.vehicle();
+    }
     if (draw.chance(0.3)) {
       RandomSection settle = session.below("settle");
       if (root.wanted()) {
@@ -84,6 +90,9 @@ final class RandomSession {
       double most = Math.max(1, left * draw.between(0.2, 1));
       steps.add(step(most, true));
       left -= most;
+    }
+    if (drags) {
+      steps.add(session.named("session").put("pass", passes.pass().orEmpty()).toString());
     }
     root.put("session", RandomSection.list(steps));
   }

@@ -44,6 +44,11 @@ final class RandomValue {
     this.ends = ends;
   }
 
+  /** Returns values that stay away from the ends of their ranges. */
+  static RandomValue usual(Draw draw, double reach) {
+    return new RandomValue(draw, reach, 0);
+  }
+
   /** Returns the same with more ends, for keys that seldom come up. */
   RandomValue oftenAtEnds() {
     return new RandomValue(draw, reach, 4 * ends);

@@ -13,7 +13,7 @@ final class Scenarios {
       units: metric
       day: {temperature: 20 degC, pressure: 100 kPa, humidity: 40 %, warming: 1 K}
       engine:
-        {displacement: 4 L, volumetric-efficiency: 95 %, idle-speed: 850 rpm, idle-manifold-pressure: 40 kPa}
+        {displacement: 4 L, volumetric-efficiency: [[1000 rpm, 90 %], [6000 rpm, 98 %]], idle-speed: 850 rpm, idle-manifold-pressure: 40 kPa}
       blower:
         displacement: 1.7 L/rev
         pulleys: {crank: 188 mm, blower: 80 mm, step-up: 1.1}
@@ -89,6 +89,7 @@ final class Scenarios {
   static final String STATED =
       """
       title: Stated
+      variants: [{name: other limit, limits: {charge-temperature: 50 degC}}]
       day: {temperature: 20 degC}
       engine: {displacement: 4 L}
       blower:
@@ -272,7 +273,7 @@ final class Scenarios {
       left-heat-exchanger:
         face: {width: 400 mm, height: 250 mm}
         pressure-loss: {usual-loss: 3 kPa, flow: 18 L/min}
-        trapped-air: 10 %
+        trapped-air-volume: 0.05 L
       right-heat-exchanger:
         face: {width: 380 mm, height: 250 mm}
         behind: left-heat-exchanger
@@ -346,8 +347,8 @@ final class Scenarios {
       log: {file: good.csv, columns: {charge-temperature: "IAT2 [degC]"}}
       """;
 
-  /** The least that can be said. */
-  static final String SHORT =
+  /** All but a session. */
+  static final String SHORT_HEAD =
       """
       day: {temperature: 20 degC}
       engine: {displacement: 4 L}
@@ -356,8 +357,70 @@ final class Scenarios {
       core: {size: {length: 360 mm, width: 170 mm, thickness: 55 mm}}
       loop: [pump, core]
       coolant: {glycol: none}
-      session: [{idle: {for: 10 s}}]
       """;
+
+  /** Passes from power, around them all that goes with a strip; the hood open in the pit. */
+  static final String PASSED =
+      """
+      title: Passed
+      day: {temperature: 20 degC, pressure: 100 kPa, humidity: 40 %}
+      engine: {displacement: 4 L}
+      blower: {displacement: 1.7 L/rev, drive-ratio: 2.35}
+      boost: 80 kPa
+      core: {size: {length: 360 mm, width: 170 mm, thickness: 55 mm}}
+      loop: [pump, core]
+      coolant: {glycol: none}
+      underhood: {share: 25 %, road-speed: 35 km/h, open-hood: 50 %}
+      vehicle:
+        mass: 1650 kg
+        tyre-diameter: 660 mm
+        final-drive: 3.55
+        gears: [2.97, 2.07, 1.43, 1.0]
+        shift-at: 6700 rpm
+        shift-time: 0.3 s
+        driven: rear
+        driven-weight: 48 %
+        weight-transfer: 19 %
+        tyre-grip: 1.34
+        drag-area: 0.7 m2
+        rolling-resistance: 1.5 %
+        turning-wheels: 5 %
+        turning-engine: 0.002
+        wheel-power: [[2000 rpm, 90 kW], [4500 rpm, 240 kW], [6700 rpm, 330 kW +/- 15 kW]]
+      session:
+        - pass:
+            distance: 1000 ft
+            rollout: 0.25 m
+            launch-rpm: 3200 rpm
+            pump: on
+            car-fan: off
+            chiller: off
+            burnout: {for: 7 s, engine-speed: 4800 rpm, manifold-pressure: 105 kPa}
+            staging: {for: 35 s}
+            shutdown: {for: 18 s, to: 40 km/h}
+            return-road:
+              {for: 2 min, road-speed: 30 km/h, engine-speed: 1600 rpm, manifold-pressure: 50 kPa}
+        - wait: {for: 10 min, engine: off, hood: open}
+        - pass: {launch-rpm: 2200 rpm}                # below the grip; the one before is above
+      """;
+
+  /** A pass as measured, its engine speed from the gears; power stated at the crank. */
+  static final String PASSED_TOO =
+      SHORT_HEAD
+          + """
+      vehicle:
+        {mass: 1650 kg, tyre-diameter: 660 mm, final-drive: 3.55, gears: [2.97, 2.07, 1.43, 1.0],
+         shift-at: 6700 rpm, driven: both, tyre-grip: 0.9, crank-power: 400 kW, drivetrain-loss: 16 %}
+      session:
+        - pass: {road-speed: [[0 s, 0 km/h], [4 s, 100 km/h], [12 s, 195 km/h]]}
+        - pass:
+            road-speed: [[0 s, 0 km/h], [4 s, 100 km/h], [12 s, 195 km/h]]
+            engine-speed: [[0 s, 3000 rpm], [4 s, 6600 rpm], [12 s, 6500 rpm]]
+        - pass: {}
+      """;
+
+  /** The least that can be said. */
+  static final String SHORT = SHORT_HEAD + "session: [{idle: {for: 10 s}}]\n";
 
   /** The least, with what a fit left in it; its third key was edited since. */
   static final String FITTED =
@@ -399,6 +462,8 @@ final class Scenarios {
           BY_SPEED,
           ICED,
           BY_PIECES,
+          PASSED,
+          PASSED_TOO,
           SHORT,
           FITTED);
 

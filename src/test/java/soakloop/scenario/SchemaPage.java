@@ -115,11 +115,23 @@ final class SchemaPage {
   private static Map<String, Object> list(KeySpec spec) {
     return switch (spec.key()) {
       case "loop" -> loop();
+      case "vehicle.gears" -> array(Map.of("type", List.of("string", "number")));
       case "fitted.keys.values" -> array(Map.of("type", "string"));
       case "fitted.correlation" -> array(array(Map.of("type", List.of("string", "number"))));
+      case "variants" -> array(variant());
       case "session", "session.steps" -> array(Map.of("$ref", "#/$defs/step"));
       default -> array(section(spec.key(), KeyTable.get().below(spec.key())));
     };
+  }
+
+  /** A name, and sections that an editor checks where they stand at the top. */
+  private static Map<String, Object> variant() {
+    Map<String, Object> variant = new LinkedHashMap<>();
+    variant.put("type", "object");
+    variant.put("properties", Map.of("name", described(KeyTable.get().require("variants.name"))));
+    variant.put("required", List.of("name"));
+    variant.put("minProperties", 2);
+    return variant;
   }
 
   private static Map<String, Object> array(Map<String, Object> items) {

@@ -30,7 +30,8 @@ class ImplicitAgainstExplicitTest {
         "traffic-recovery",
         "two-runs",
         "small-pulley",
-        "iced-rounds"
+        "iced-rounds",
+        "evening-rounds"
       })
   void sessionsAgreeWithinTwoHundredthsOfAKelvin(String name) throws Exception {
     Setup setup = ScenarioReader.read(Path.of("scenarios", name + ".yaml")).setup();

@@ -111,7 +111,7 @@ public final class LongHaul {
                     "cooler", new Exchanger(COOLER, 3000, 1.4e-3, Passes.ONE, COOLER_GRID), FACE)),
             Optional.of(new Resistance.KnownPoint(40e3, FLOW, 1.8))),
         new Airflow(new FaceAir.Speeds(0, 0, 0), FACE_SPEED, 0, 0, Optional.empty()),
-        new Underhood(0.3, 10));
+        new Underhood(0.3, 10, 0.4));
   }
 
   private static Hose hose(String name) {

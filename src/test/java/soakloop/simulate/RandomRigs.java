@@ -100,7 +100,7 @@ final class RandomRigs {
         new Sensor(across(0.3, 20), between(0.1, 0.8), between(0.3, 0.7), between(0, 0.3)),
         loop(),
         airflow(day),
-        new Underhood(between(0, 0.7), between(3, 30)));
+        new Underhood(between(0, 0.7), between(3, 30), 0.4));
   }
 
   private Coolant coolant() {

@@ -112,6 +112,6 @@ public final class SmallRig {
                     0.2)),
             Optional.of(new Resistance.KnownPoint(40e3, 24 * LITRES_PER_MINUTE, 1.8))),
         new Airflow(new FaceAir.Speeds(0, 0, 0), 2, 0, 0, Optional.empty()),
-        new Underhood(0, 10));
+        new Underhood(0, 10, 0.4));
   }
 }

@@ -98,7 +98,7 @@ public final class TradeRig {
         new Sensor(1.5, 0.3, 0.55, 0.01),
         loop(conductance),
         new Airflow(new FaceAir.Speeds(0, 0, 0.18), 0.2, 0, 0, Optional.empty()),
-        new Underhood(0.3, 11));
+        new Underhood(0.3, 11, 0.4));
   }
 
   private static Loop loop(double conductance) {

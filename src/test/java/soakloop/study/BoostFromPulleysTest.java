@@ -50,6 +50,27 @@ class BoostFromPulleysTest {
     assertTrue(looked > 50);
   }
 
+  /** An engine that breathes less at the top swallows what its own curve says, at every sample. */
+  @Test
+  void volumetricEfficiencyMayFollowEngineSpeed() throws Exception {
+    String points = "[[2600 rpm, 100 %], [5000 rpm, 104 %], [6500 rpm, 90 %]]";
+    String text = Pulleys.text().replace("efficiency: 96 %", "efficiency: " + points);
+    Trace trace = Run.of(ScenarioReader.parse("curve", text, Path.of(""))).trace();
+    int looked = 0;
+    for (int i = trace.firstFrom(5.05); i < trace.size() - 1; i++) {
+      double rpm = 60 * trace.value(Channel.ENGINE_SPEED, i);
+      double share =
+          rpm < 5000 ? 1 + 0.04 * (rpm - 2600) / 2400 : 1.04 - 0.14 * (rpm - 5000) / 1500;
+      double manifold = 100e3 + trace.value(Channel.BOOST, i);
+      double swallowed =
+          4.1e-3 / 2 * share * rpm / 60 * manifold / (GAS * trace.value(Channel.CHARGE, i));
+      double flow = trace.value(Channel.AIR_MASS_FLOW, i);
+      assertEquals(swallowed, flow, 2e-5 * swallowed);
+      looked++;
+    }
+    assertTrue(looked > 50);
+  }
+
   /** The match of the room of pure functions, found by bracketing instead. */
   @Test
   void theMatchOfThePureFunctionsIsTheSame() throws Exception {
@@ -225,31 +246,5 @@ class BoostFromPulleysTest {
     return outcome.warnings().stream()
         .filter(w -> w.message().startsWith("blower.efficiency-table"))
         .toList();
-  }
-
-  /** One question to the shipped scenario: its crossing is a pulley that the core just carries. */
-  @Test
-  void theSmallestPulleyIsACrossing() throws Exception {
-    Scenario scenario =
-        ScenarioReader.read(Path.of("scenarios/small-pulley.yaml")).with("session.2.pulls", "3");
-    VaryPlan plan = CoolMorning.plan(scenario, "blower.pulleys.blower=66 mm..90 mm/3");
-    Variation variation = CoolMorning.run(plan, 2);
-    LimitLine line =
-        variation.lines().stream()
-            .filter(l -> l.measure() == Measure.PEAK_CHARGE)
-            .findFirst()
-            .orElseThrow();
-    assertEquals(1, line.crossings().size());
-    LimitLine.Crossing crossing = line.crossings().get(0);
-    assertTrue(crossing.found());
-    assertTrue(crossing.over() < crossing.under(), "smaller is hotter");
-    double limit = scenario.limits().chargeTemperature().orElseThrow();
-    assertTrue(peak(scenario, crossing.over() - 1) > limit);
-    assertTrue(peak(scenario, crossing.under() + 1) < limit);
-  }
-
-  private static double peak(Scenario scenario, double pulley) throws Exception {
-    Outcome outcome = Run.of(scenario.with("blower.pulleys.blower", pulley + " mm"));
-    return Measure.PEAK_CHARGE.of(outcome.pulls());
   }
 }

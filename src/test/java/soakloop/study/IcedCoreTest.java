@@ -63,6 +63,42 @@ class IcedCoreTest {
   }
 
   /**
+   * Ice in the tank and water out of the air at once. The heat of the water comes out of the air
+   * and goes into coolant and ice, so the books close; and the water is no more than what the air
+   * brings above saturation at the coldest wall.
+   */
+  @Test
+  void theBooksCloseWithIceAndWaterAtOnce() throws Exception {
+    Scenario scenario =
+        ScenarioReader.parse(
+            "iced tank",
+            TEXT.replace(
+                    "{volume: 10 L}",
+                    "{volume: 6 L, capacity: 20 L, ice: {mass: 3 kg, temperature: -10 degC}}")
+                .replace("- wait: {for: 20 s}", "- wait: {for: 60 s}")
+                .replace("glycol: ethylene, by-volume: 30 %", "glycol: none"),
+            Path.of(""));
+    Trace moist = Simulation.run(scenario.setup());
+    Trace dry = Simulation.run(scenario.with("day.humidity", "0 %").setup());
+    assertTrue(moist.energy().residualFraction() < 1e-10, moist.energy().toString());
+    assertEquals(0, water(dry));
+    int last = moist.size() - 1;
+    double left = moist.value(Channel.ICE_LEFT, last);
+    assertTrue(left > 0.2 && left < 2.9, "ice left " + left);
+    assertTrue(left < dry.value(Channel.ICE_LEFT, last) - 5e-3, "the water's heat melts ice too");
+    double most = 0;
+    MoistAir air = MoistAir.of(303.15, 101e3, 0.7);
+    for (int i = 1; i < moist.size(); i++) {
+      double pressure = 101e3 + moist.value(Channel.BOOST, i);
+      double colder = Math.min(moist.value(Channel.CORE_COOLANT_IN, i), 300);
+      double dryest = MoistAir.of(colder, pressure, 1).humidityRatio();
+      double vapour = Math.max(0, air.humidityRatio() - dryest);
+      most += vapour * moist.value(Channel.AIR_MASS_FLOW, i) * (moist.time(i) - moist.time(i - 1));
+    }
+    assertTrue(water(moist) > 5e-3 && water(moist) <= 1.02 * most, water(moist) + " of " + most);
+  }
+
+  /**
    * Early in the pull, with the metal nearly at one temperature: latent over sensible heat, against
    * the local ratio worked by hand at the mean of the air and of the metal. At the temperature of
    * ice the trade's arithmetic gives 15 to 70 % (computed for this project from moist-air

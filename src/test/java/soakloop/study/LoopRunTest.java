@@ -160,6 +160,20 @@ class LoopRunTest {
         () -> airy.pulls() + " " + bled.pulls());
   }
 
+  /** A volume means the share of it that the core holds. */
+  @Test
+  void trappedAirAsAVolumeIsTheSameAsItsShare() throws Exception {
+    Scenario full = LoopText.read(LoopText.PIECES);
+    double litres = 1e3 * full.rig().loop().core().coolantVolume();
+    Scenario share = LoopText.read(LoopText.PIECES).with("core.trapped-air", "25 %");
+    Scenario volume =
+        LoopText.read(LoopText.PIECES).with("core.trapped-air-volume", 0.25 * litres + " L");
+    assertEquals(
+        Run.of(share).pulls().get(0).sensor().end(),
+        Run.of(volume).pulls().get(0).sensor().end(),
+        1e-6);
+  }
+
   @Test
   void saysWhenPumpAndLoopDoNotFit() throws Exception {
     assertEquals(List.of(), kinds(LoopText.PIECES));

@@ -69,7 +69,9 @@ class RankRunnerTest {
 
   private static double peak(Scenario scenario) throws Exception {
     Trace trace = Simulation.run(scenario.setup().withoutLimit(), Options.STUDY);
-    return Measure.PEAK_CHARGE.of(PullResults.of(trace, OptionalDouble.empty(), Optional.empty()));
+    return Measure.PEAK_CHARGE.of(
+        new Measured(
+            scenario, trace, PullResults.of(trace, OptionalDouble.empty(), Optional.empty())));
   }
 
   @Test
@@ -78,7 +80,7 @@ class RankRunnerTest {
     Ranking ranking = rank(scenario, 0, 2);
     double own = peak(scenario);
     assertEquals(own, ranking.own());
-    assertEquals(Measure.PEAK_CHARGE.of(Run.of(scenario).pulls()), own, SAMPLED);
+    assertEquals(Measure.PEAK_CHARGE.of(Run.of(scenario)), own, SAMPLED);
     // Both from the key table: 62 % +/- 8 points and 3 s +/- 60 %.
     Moved blower = find(ranking, "blower.adiabatic-efficiency");
     double at54 = peak(scenario.with("blower.adiabatic-efficiency", "54 %")) - own;

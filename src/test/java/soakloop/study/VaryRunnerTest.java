@@ -45,7 +45,8 @@ class VaryRunnerTest {
     List<PullResult> read =
         PullResults.of(sampled, changed.limits().chargeTemperature(), Optional.empty());
     for (Measure measure : plan.measures()) {
-      assertEquals(measure.of(read), variation.value(2, measure), 0);
+      assertEquals(
+          measure.of(new Measured(changed, sampled, read)), variation.value(2, measure), 0);
     }
     PullResult last = alone.pulls().get(1);
     assertEquals(last.sensor().end(), variation.value(2, Measure.END_CHARGE), SAMPLED);

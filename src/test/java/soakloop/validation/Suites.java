@@ -30,6 +30,7 @@ final class Suites {
               new IceInTankChecks(),
               new IceTankChecks(),
               new StrdChecks(),
+              new PassChecks(),
               new TradeChecks())
           .flatMap(suite -> suite.checks().stream())
           .toList();
