@@ -68,8 +68,8 @@ final class WaitCommand implements Callable<Integer> {
       names = "--way",
       paramLabel = "WAY",
       description =
-          "A way of waiting to look at, as often as wanted: idle or off, then any of pump, fans and"
-              + " ice with its mass, as in 'off, pump, ice 3 kg'. A handful of sensible ones if left"
+          "A way of waiting to look at, as often as wanted: idle or off, then any of pump, fans, hood"
+              + " (open) and ice with its mass, as in 'off, pump, ice 3 kg'. A handful of sensible ones if left"
               + " out.")
   private List<String> ways = List.of();
 

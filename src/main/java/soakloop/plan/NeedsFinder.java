@@ -49,7 +49,7 @@ final class NeedsFinder {
   /** Returns what each thing by itself would have to be. */
   Needs needs() {
     double day = plan.scenario().setup().day().temperature();
-    Way icy = new Way(false, true, way.fans(), MOST_ICE);
+    Way icy = new Way(false, true, way.fans(), way.hood(), MOST_ICE);
     return new Needs(
         way,
         least(1, LEAST_BOOST, this::boosted),
@@ -111,7 +111,7 @@ final class NeedsFinder {
   }
 
   private Go iced(Way icy, double kilograms) throws ScenarioException, SimulationException {
-    Way less = new Way(icy.idles(), icy.pump(), icy.fans(), kilograms);
+    Way less = new Way(icy.idles(), icy.pump(), icy.fans(), icy.hood(), kilograms);
     return go(IceRoom.made(plan.scenario(), kilograms), less);
   }
 

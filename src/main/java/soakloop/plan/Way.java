@@ -18,11 +18,17 @@ import soakloop.session.Phase;
  * @param idles whether the engine idles, else it is off
  * @param pump whether the coolant pump runs
  * @param fans whether shop and car fans run; with the engine idling the car fan by its thermostat
+ * @param hood whether the hood stands open
  * @param ice put into the tank once it is cold enough to be opened, kg; only with the engine off
  */
-public record Way(boolean idles, boolean pump, boolean fans, double ice) {
+public record Way(boolean idles, boolean pump, boolean fans, boolean hood, double ice) {
   /** Time to open a tank, put ice in and close it (our own guess), s. */
   static final double HANDLING = 120;
+
+  /** Makes a way with the hood shut. */
+  public Way(boolean idles, boolean pump, boolean fans, double ice) {
+    this(idles, pump, fans, false, ice);
+  }
 
   /** Checks the parts. */
   public Way {
@@ -53,7 +59,7 @@ public record Way(boolean idles, boolean pump, boolean fans, double ice) {
   /** Returns what cools. */
   Cooling cooling() {
     Cooling.Fan running = idles ? Cooling.Fan.AUTO : Cooling.Fan.ON;
-    return new Cooling(pump, fans, fans ? running : Cooling.Fan.OFF, pump);
+    return new Cooling(pump, fans, fans ? running : Cooling.Fan.OFF, pump, hood);
   }
 
   /**

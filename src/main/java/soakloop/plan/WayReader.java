@@ -11,7 +11,7 @@ import soakloop.study.StudyException;
 /** Reads a way of waiting as a person writes it: {@code off, pump, fans, ice 3 kg}. */
 public final class WayReader {
   private static final String ALLOWED =
-      "idle or off, then any of pump, fans and ice with its mass, as in 'off, pump, ice 3 kg'";
+      "idle or off, then any of pump, fans, hood (open) and ice with its mass, as in 'off, pump, ice 3 kg'";
 
   private WayReader() {}
 
@@ -30,7 +30,7 @@ public final class WayReader {
         ice = mass(part.strip().substring("ice".length()).strip());
         word = "ice";
       }
-      if (!Set.of("idle", "off", "pump", "fans", "ice").contains(word)) {
+      if (!Set.of("idle", "off", "pump", "fans", "hood", "ice").contains(word)) {
         throw new StudyException("--way: `" + part.strip() + "` is not known; write " + ALLOWED);
       }
       if (!words.add(word)) {
@@ -44,7 +44,8 @@ public final class WayReader {
     if (idles && ice > 0) {
       throw new StudyException("--way: ice goes in with the engine off only: off, pump, ice 3 kg");
     }
-    return new Way(idles, words.contains("pump"), words.contains("fans"), ice);
+    return new Way(
+        idles, words.contains("pump"), words.contains("fans"), words.contains("hood"), ice);
   }
 
   /**

@@ -22,7 +22,7 @@ final class WaitCsv {
 
   static String of(WaitAnswer answer) {
     double asked = answer.plan().confidence();
-    StringBuilder text = new StringBuilder("engine,pump,fans,ice [kg],wait [s]");
+    StringBuilder text = new StringBuilder("engine,pump,fans,hood,ice [kg],wait [s]");
     for (String name : NAMES) {
       for (String share : List.of("5 %", "50 %", "95 %", Math.round(100 * asked) + " % asked")) {
         text.append(',').append(name).append(' ').append(share).append(" [degC]");
@@ -35,6 +35,7 @@ final class WaitCsv {
         row.add(way.way().idles() ? "idle" : "off");
         row.add(way.way().pump() ? "on" : "off");
         row.add(way.way().fans() ? "on" : "off");
+        row.add(way.way().hood() ? "open" : "shut");
         row.add(VaryCsv.number(way.way().ice()));
         row.add(VaryCsv.number(after.seconds()));
         for (ToDoubleFunction<Go> of : OF) {

@@ -53,6 +53,7 @@ final class WaitJson {
     o.addProperty("engine", way.way().idles() ? "idle" : "off");
     o.addProperty("pump", way.way().pump());
     o.addProperty("fans", way.way().fans());
+    o.addProperty("hoodOpen", way.way().hood());
     o.addProperty("ice", way.way().ice());
     way.icedAt().ifPresent(at -> o.addProperty("iceGoesInAt", at));
     JsonArray windows = new JsonArray();

@@ -24,6 +24,9 @@ record WaitWords(Display display) {
         way.pump() && way.fans()
             ? "pump and fans on"
             : way.pump() ? "pump on" : way.fans() ? "fans on, pump off" : "all off");
+    if (way.hood()) {
+      parts.add("hood open");
+    }
     if (way.ice() > 0) {
       parts.add(display.show(way.ice(), Dimension.MASS, 1) + " of ice");
     }
@@ -38,6 +41,9 @@ record WaitWords(Display display) {
     }
     if (way.fans()) {
       parts.add("fans");
+    }
+    if (way.hood()) {
+      parts.add("hood");
     }
     if (way.ice() > 0) {
       parts.add(display.show(way.ice(), Dimension.MASS, 1) + " ice");

@@ -104,7 +104,7 @@ class WaitCommandTest {
         "--limit;100;needs a unit",
         "--confidence;20 %;from 50 % to 99 %",
         "--horizon;10 s;from 5 min to 12 h",
-        "--way;hood;idle or off",
+        "--way;roof;idle or off",
         "--ice;-1 kg;above 0",
         "--ice-below;80 degC;not opened above 50 degC"
       })

@@ -12,9 +12,9 @@ import soakloop.scenario.RandomScenario;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioReader;
 import soakloop.session.Phase;
-import soakloop.simulate.CarState;
 import soakloop.simulate.Simulation;
 import soakloop.simulate.SimulationException;
+import soakloop.simulate.Trace;
 
 /**
  * What must hold of windows on random rigs: inside the limit is kept, 5 s outside either end it is
@@ -75,22 +75,20 @@ class AnyWaitTest {
   }
 
   /** Whether a car would take long to run: a long session, or very many cells. */
-  private static boolean isLong(Scenario scenario) throws SimulationException {
+  private static boolean isLong(Scenario scenario) {
     List<Phase> phases = scenario.session().phases();
     double seconds = phases.stream().mapToDouble(Phase::duration).sum();
     if (seconds > 3600 || phases.stream().anyMatch(p -> p.kind() == Phase.Kind.REPLAY)) {
       return true;
     }
-    Simulation car;
-    CarState start;
     try {
-      car = Simulation.of(scenario.setup());
-      start = car.start();
+      Simulation car = Simulation.of(scenario.setup());
+      Phase moment = phases.get(phases.size() - 1).lasting(1);
+      Trace trace = car.runOn(car.start(), List.of(moment), Running.WAIT).trace();
+      return trace.effort().states() > MOST_STATES;
     } catch (SimulationException e) {
-      return true;
+      return true; // nor is one that cannot be
     }
-    Phase moment = phases.get(phases.size() - 1).lasting(1);
-    return car.runOn(start, List.of(moment), Running.WAIT).trace().effort().states() > MOST_STATES;
   }
 
   private void check(Scenario scenario, Way way) throws Exception {
@@ -142,7 +140,7 @@ class AnyWaitTest {
       for (double share : new double[] {0, 0.4, 1}) {
         double at = window.from() + share * (window.to() - window.from());
         double over = over(fleet, way, at, limit, confidence);
-        assertTrue(over <= 1e-6, window + " at " + at + ": " + over + " K over");
+        assertTrue(over <= 1e-4, window + " at " + at + ": " + over + " K over");
       }
       for (double at : new double[] {window.from() - OUTSIDE, window.to() + OUTSIDE}) {
         if (at > waits[0] && at < 3600) {

@@ -172,6 +172,24 @@ class WaitTest {
     assertTrue(needs.boost().orElseThrow() < 1 && needs.boost().orElseThrow() > 0.6);
   }
 
+  /** An open hood keeps the loop of a standing car cooler, so its next pull too. */
+  @Test
+  void anOpenHoodHelps() throws Exception {
+    WaitingCar car =
+        new WaitingCar(
+            WaitFacts.shipped("cool-morning").setup().withoutLimit(),
+            WaitingCar.Errors.NONE,
+            WaitPlan.USUAL_ICE_BELOW);
+    Way shut = new Way(false, true, false, 0);
+    Way open = new Way(false, true, false, true, 0);
+    car.waitIn(open, new double[] {1800});
+    car.waitIn(shut, new double[] {1800});
+    Go cooler = car.go(open, 1800);
+    Go go = car.go(shut, 1800);
+    assertTrue(cooler.reading() < go.reading() - 0.05, cooler + " against " + go);
+    assertTrue(cooler.charge() < go.charge(), cooler + " against " + go);
+  }
+
   /** Ice goes in when the reservoir is cold enough, and not at all if it never is. */
   @Test
   void iceWaitsForAColdTank() throws Exception {
@@ -197,13 +215,14 @@ class WaitTest {
       value = {
         "'idle, pump, fans';true;true;true;0",
         "off;false;false;false;0",
+        "'off, hood, pump';false;true;false;0",
         "'OFF, pump, ice 3 kg';false;true;false;3",
         "'off,ice 10 lb';false;false;false;4.5359237"
       })
   void waysAreRead(String text, boolean idles, boolean pump, boolean fans, double ice)
       throws StudyException {
     Way read = WayReader.read(text);
-    assertEquals(new Way(idles, pump, fans, read.ice()), read);
+    assertEquals(new Way(idles, pump, fans, text.contains("hood"), read.ice()), read);
     assertEquals(ice, read.ice(), 1e-9);
   }
 
@@ -217,7 +236,7 @@ class WaitTest {
         "off, ice",
         "off, ice 3",
         "off, ice -1 kg",
-        "off, hood",
+        "off, roof",
         "off, pump, pump",
         "off, ice 900 kg"
       })
