@@ -14,6 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import soakloop.fit.Calibration;
 import soakloop.fit.FitCase;
+import soakloop.fit.FitException;
 import soakloop.fit.FitPlan;
 import soakloop.fit.FitResult;
 import soakloop.fit.Quantity;
@@ -64,6 +65,14 @@ final class FitCommand implements Callable<Integer> {
   private String wanted = Quantity.NEXT_PEAK.key();
 
   @Option(
+      names = "--profile",
+      paramLabel = "KEY",
+      description =
+          "Find the intervals of keys that begin so by following each outwards too, without taking"
+              + " the model for a straight line; some seconds a key. May be given more than once.")
+  private List<String> profiled = new ArrayList<>();
+
+  @Option(
       names = "--draws",
       paramLabel = "N",
       description = "Equally likely cars that intervals are read off; 256 if left out.")
@@ -75,10 +84,11 @@ final class FitCommand implements Callable<Integer> {
     List<LoggedScenarios.Given> read = given.read();
     List<FitCase> cases = read.stream().flatMap(g -> g.cases().stream()).toList();
     List<FittedScenarios.CaseFiles> from = read.stream().flatMap(g -> g.files().stream()).toList();
-    FitPlan plan = new FitPlan(cases, keys, own, wanted(), draws, threads.count());
+    FitPlan plan =
+        new FitPlan(cases, keys, own, wanted(), draws, threads.count()).profiling(profiled);
     ResultFolder folder = target.of(given.name("-beside-") + "-fit");
     folder.requireRoom(plan);
-    FitResult result = Calibration.of(plan);
+    FitResult result = fitted(plan);
     Map<String, String> fitted = FittedScenarios.of(result, from, folder.file(""));
     List<Path> written = folder.write(result, fitted, Version.number());
     PrintWriter out = spec.commandLine().getOut();
@@ -88,6 +98,12 @@ final class FitCommand implements Callable<Integer> {
         .forEach(f -> out.println("Fitted: " + folder.file(f) + " (run, vary, rank it)"));
     out.flush();
     return ExitCode.DONE.code();
+  }
+
+  private FitResult fitted(FitPlan plan) throws FitException {
+    try (ProgressBar bar = ProgressBar.onTerminal(spec.commandLine().getOut())) {
+      return Calibration.of(plan, bar::step);
+    }
   }
 
   private void check() {

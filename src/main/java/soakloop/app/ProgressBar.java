@@ -44,6 +44,17 @@ final class ProgressBar implements AutoCloseable {
     out.flush();
   }
 
+  /** Draws which step it is at. */
+  void step(int done, int all, String doing) {
+    if (shown) {
+      last = 100 * done / all;
+      int full = done * WIDTH / all;
+      String bar = "#".repeat(full) + ".".repeat(WIDTH - full);
+      out.print(String.format(Locale.ROOT, "\r[%s] %-36s", bar, doing));
+      out.flush();
+    }
+  }
+
   /** Wipes the bar. */
   @Override
   public void close() {

@@ -2,6 +2,7 @@ package soakloop.fit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -31,10 +32,14 @@ public final class Calibration {
   /** Root mean square of the charge sensor from which on it says nothing at all, K. */
   private static final double HOPELESS = 8;
 
-  private final FitPlan plan;
+  private static final int STEPS = 6;
 
-  private Calibration(FitPlan plan) {
+  private final FitPlan plan;
+  private final Steps steps;
+
+  private Calibration(FitPlan plan, Steps steps) {
     this.plan = plan;
+    this.steps = steps;
   }
 
   /**
@@ -44,7 +49,18 @@ public final class Calibration {
    * @throws FitException if nothing can be found out; says why
    */
   public static FitResult of(FitPlan plan) throws FitException {
-    return new Calibration(plan).result();
+    return of(plan, Steps.SILENT);
+  }
+
+  /**
+   * Fits, telling how far it has come.
+   *
+   * @param plan what is asked
+   * @param steps is told
+   * @throws FitException if nothing can be found out; says why
+   */
+  public static FitResult of(FitPlan plan, Steps steps) throws FitException {
+    return new Calibration(plan, steps).result();
   }
 
   /**
@@ -54,7 +70,7 @@ public final class Calibration {
    * @throws FitException if nothing can be found out; says why
    */
   public static Posterior posterior(FitPlan plan) throws FitException {
-    Found found = new Calibration(plan).found();
+    Found found = new Calibration(plan, Steps.SILENT).found();
     return Posterior.known(found.fitted(), found.untold(), found.heldOut());
   }
 
@@ -75,6 +91,7 @@ public final class Calibration {
   }
 
   private Found found() throws FitException {
+    steps.begin(0, STEPS, "asking what the log can tell");
     List<FitKey> all = chosen(new FitKeys(plan.cases(), plan.own(), plan.groups()).all());
     FitModel everything = new FitModel(plan.cases(), all, plan.threads());
     boolean[] told = told(everything);
@@ -88,25 +105,24 @@ public final class Calibration {
               + " 'conductance: 700 W/K +/- 20 %', or see whether the log fits the session at all");
     }
     FitModel model = new FitModel(plan.cases(), keys, plan.threads());
+    steps.begin(1, STEPS, "fitting all pulls");
     Fitted fitted = Fitter.fit(model, new double[keys.size()], true);
     requireLikeness(fitted);
+    steps.begin(2, STEPS, "fitting without the last pull");
     List<HeldOut> heldOut = HeldOut.of(model, plan.draws());
     double widening = HeldOut.widening(heldOut);
     return new Found(fitted.believedLess(widening), untold, heldOut, widening);
   }
 
   private List<FitKey> chosen(List<FitKey> all) throws FitException {
+    for (String start : plan.profiled()) {
+      requireKey(all, start);
+    }
     if (plan.chosen().isEmpty()) {
       return all;
     }
     for (String start : plan.chosen()) {
-      if (all.stream().noneMatch(k -> begins(k, start))) {
-        throw new FitException(
-            "`"
-                + start
-                + "` is no key with a spread; there are: "
-                + String.join(", ", all.stream().map(FitKey::name).toList()));
-      }
+      requireKey(all, start);
     }
     return all.stream()
         .filter(
@@ -114,6 +130,16 @@ public final class Calibration {
                 !(k.role() instanceof Role.OfScenario)
                     || plan.chosen().stream().anyMatch(c -> begins(k, c)))
         .toList();
+  }
+
+  private static void requireKey(List<FitKey> all, String start) throws FitException {
+    if (all.stream().noneMatch(k -> begins(k, start))) {
+      throw new FitException(
+          "`"
+              + start
+              + "` is no key with a spread; there are: "
+              + String.join(", ", all.stream().map(FitKey::name).toList()));
+    }
   }
 
   private static boolean begins(FitKey key, String start) {
@@ -174,7 +200,15 @@ public final class Calibration {
     List<Outcome> before = outcomes(model, new double[model.keys().size()]);
     List<Outcome> after = outcomes(model, fitted.place().toArray());
     List<FitResult.SignalFit> signals = signals(fitted);
+    steps.begin(3, STEPS, "foretelling the next pull");
     List<FitResult.Quantities> quantities = quantities(fitted);
+    steps.begin(4, STEPS, "asking what else to measure");
+    List<List<Advice>> advice =
+        IntStream.range(0, model.cases().size())
+            .mapToObj(i -> Adviser.of(fitted, i, plan.wanted()))
+            .toList();
+    steps.begin(5, STEPS, "following keys out");
+    List<FitResult.Profiled> profiles = profiles(fitted, order, news, widening);
     FitResult.Effort effort =
         new FitResult.Effort(
             model.size(), fitted.effectiveKeys(), fitted.settled(), fitted.rivals().size());
@@ -190,11 +224,33 @@ public final class Calibration {
         after,
         pairs(news, correlation),
         widening,
-        IntStream.range(0, model.cases().size())
-            .mapToObj(i -> Adviser.of(fitted, i, plan.wanted()))
-            .toList(),
+        advice,
+        profiles,
         effort,
         Cautions.of(news, signals, effort));
+  }
+
+  /** Finds intervals by profile; what the logs say is believed less by what widened the others. */
+  private List<FitResult.Profiled> profiles(
+      Fitted fitted, List<Integer> order, List<KeyNews> news, double widening) {
+    List<FitResult.Profiled> all = new ArrayList<>();
+    Map<Signal, CorrelatedError> errors = new EnumMap<>(Signal.class);
+    fitted
+        .errors()
+        .forEach((s, e) -> errors.put(s, new CorrelatedError(e.deviation() / widening, e.time())));
+    LeastSquares.Residuals problem =
+        new BelievedLess(new FitProblem(fitted.model(), errors), fitted.model().size(), widening);
+    Profile profile = new Profile(problem, fitted.place(), fitted.covariance());
+    for (int i = 0; i < order.size(); i++) {
+      FitKey key = news.get(i).key();
+      if (plan.profiled().stream().anyMatch(p -> begins(key, p))) {
+        double[] ends = profile.of(order.get(i));
+        double one = key.value(ends[0]);
+        double other = key.value(ends[1]);
+        all.add(new FitResult.Profiled(news.get(i), Math.min(one, other), Math.max(one, other)));
+      }
+    }
+    return all;
   }
 
   /** Turns down a log that nothing makes the scenario look like. */

@@ -12,6 +12,8 @@ import java.util.stream.IntStream;
  *     the session are each case's
  * @param groups number of the car that each case is of: cases of one number share even what each
  *     car has to itself
+ * @param profiled starts of the keys whose intervals are also found without taking the model for a
+ *     straight line, which takes its time
  * @param wanted the number that further sensors and tests are ranked by
  * @param draws equally likely cars that bands are read off
  * @param threads runs at a time, at least one
@@ -21,6 +23,7 @@ public record FitPlan(
     List<String> chosen,
     List<String> own,
     List<Integer> groups,
+    List<String> profiled,
     Quantity wanted,
     int draws,
     int threads) {
@@ -66,6 +69,7 @@ public record FitPlan(
         chosen,
         own,
         IntStream.range(0, cases.size()).boxed().toList(),
+        List.of(),
         wanted,
         draws,
         threads);
@@ -82,6 +86,7 @@ public record FitPlan(
     chosen = List.copyOf(chosen);
     own = List.copyOf(own);
     groups = List.copyOf(groups);
+    profiled = List.copyOf(profiled);
     if (cases.isEmpty()) {
       throw new IllegalArgumentException("nothing to fit");
     }
@@ -91,5 +96,14 @@ public record FitPlan(
     if (draws < FEWEST_DRAWS || threads < 1) {
       throw new IllegalArgumentException(draws + " draws on " + threads + " threads");
     }
+  }
+
+  /**
+   * Returns the same with keys whose intervals are also found by profile.
+   *
+   * @param keys starts of their names
+   */
+  public FitPlan profiling(List<String> keys) {
+    return new FitPlan(cases, chosen, own, groups, keys, wanted, draws, threads);
   }
 }

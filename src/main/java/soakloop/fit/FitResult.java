@@ -22,6 +22,8 @@ import soakloop.study.Outcome;
  * @param pairs keys that cannot be told apart
  * @param widening how many times wider intervals were made because held-out pulls were missed [-]
  * @param advice of each case, in their order: what else to measure, the most telling first
+ * @param profiles intervals of the keys that were asked for, without taking the model for a
+ *     straight line
  * @param effort what it took
  * @param cautions what a reader should know before leaning on it
  */
@@ -38,6 +40,7 @@ public record FitResult(
     List<Pair> pairs,
     double widening,
     List<List<Advice>> advice,
+    List<Profiled> profiles,
     Effort effort,
     List<String> cautions) {
   /**
@@ -118,6 +121,15 @@ public record FitResult(
   public record Pair(String one, String other, double correlation, double known) {}
 
   /**
+   * A key's interval found by profile.
+   *
+   * @param news the key, with its interval that takes the model for a straight line
+   * @param low lower end by profile, SI
+   * @param high upper end, SI
+   */
+  public record Profiled(KeyNews news, double low, double high) {}
+
+  /**
    * What the fit took.
    *
    * @param points held against
@@ -138,6 +150,7 @@ public record FitResult(
     after = List.copyOf(after);
     pairs = List.copyOf(pairs);
     advice = advice.stream().map(List::copyOf).toList();
+    profiles = List.copyOf(profiles);
     cautions = List.copyOf(cautions);
   }
 

@@ -49,6 +49,19 @@ final class FitJson {
     result.keys().forEach(k -> keys.add(key(k, k.isNews() ? "yes" : "hardly")));
     result.untold().forEach(k -> keys.add(key(KeyNews.untold(k), "no")));
     top.add("keys", keys);
+    if (!result.profiles().isEmpty()) {
+      JsonArray profiles = new JsonArray();
+      for (FitResult.Profiled profiled : result.profiles()) {
+        Unit unit = FitCsv.unit(profiled.news().key().dimension());
+        JsonObject o = new JsonObject();
+        o.addProperty("key", profiled.news().key().name());
+        o.addProperty("unit", unit.symbol());
+        number(o, "low", unit.fromSi(profiled.low()));
+        number(o, "high", unit.fromSi(profiled.high()));
+        profiles.add(o);
+      }
+      top.add("profiles", profiles);
+    }
     top.add("correlation", correlation(result));
     top.add("notToldApart", pairs(result));
     top.add("signals", signals(result));

@@ -45,6 +45,7 @@ final class FitPage {
     model.put("charts", PageTemplate.models(charts));
     model.put("next", tables.next().model());
     model.put("keys", tables.keys(result.keys()).model());
+    model.put("profiles", tables.profiles().model());
     model.put("together", tables.together().model());
     model.put("signals", tables.signals().model());
     model.put("untold", tables.untold().model());

@@ -61,6 +61,26 @@ record FitTables(FitResult result, FitWords words) {
     return new Table(List.of("Key", "Now", "Left"), rows, 1, 2);
   }
 
+  /** Returns intervals found by profile beside those that take the model for a straight line. */
+  Table profiles() {
+    List<List<String>> rows = new ArrayList<>();
+    for (FitResult.Profiled profiled : result.profiles()) {
+      FitKey key = profiled.news().key();
+      Band straight = profiled.news().after();
+      Band followed =
+          new Band(
+              Math.min(profiled.low(), straight.middle()),
+              straight.middle(),
+              Math.max(profiled.high(), straight.middle()));
+      rows.add(
+          List.of(
+              key.name(),
+              words.interval(straight, key.dimension()),
+              words.interval(followed, key.dimension())));
+    }
+    return new Table(List.of("Key", "Straight line", "Followed out"), rows, 1, 2);
+  }
+
   /** Returns the keys of which the logs say nothing. */
   Table untold() {
     List<List<String>> rows = new ArrayList<>();

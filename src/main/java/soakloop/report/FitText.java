@@ -44,6 +44,13 @@ public final class FitText {
     if (news.size() > ROWS) {
       lines.add("and " + (news.size() - ROWS) + " more in fit.csv");
     }
+    if (!result.profiles().isEmpty()) {
+      lines.add("");
+      lines.addAll(
+          TextSummary.wrapped(
+              "Intervals followed out, without taking the model for a straight line:"));
+      tables.profiles().lines().forEach(l -> lines.add(TextSummary.cut(l)));
+    }
     lines.add("");
     lines.addAll(
         TextSummary.wrapped(

@@ -13,16 +13,6 @@ final class ExchangerCells {
   /** Relative change of flow that moves a conductance by less than it itself, and is let be. */
   private static final double SAME_FLOW = 1e-3;
 
-  /**
-   * Changes that move a conductance that follows temperature by some hundredths of a per cent, and
-   * are let be: of either flow, of the air's film in K (air sides move by 0.1 % a kelvin) and of
-   * the coolant in K (1 % a kelvin).
-   */
-  private static final double NEAR_FLOW = 3e-4;
-
-  private static final double NEAR_FILM = 0.25;
-  private static final double NEAR_COOLANT = 0.05;
-
   private final Exchanger exchanger;
   private final EnthalpyScale coolant;
   private final ExchangerSides sides;
@@ -37,8 +27,6 @@ final class ExchangerCells {
   private double cellCoolantSide;
   private double knownAir = Double.NaN;
   private double knownCoolant = Double.NaN;
-  private double knownFilm = Double.NaN;
-  private double knownMean = Double.NaN;
   private double airUnits;
   private boolean wasWet;
   private double airOut;
@@ -104,21 +92,11 @@ final class ExchangerCells {
         && Math.abs(coolantFlow - knownCoolant) <= SAME_FLOW * knownCoolant) {
       return;
     }
-    double coolantMean = warms ? meanCoolant(y) : airIn;
-    double airFilm = warms ? 0.5 * (airIn + meanMetal(y)) : airIn;
-    if (warms
-        && Math.abs(air - knownAir) <= NEAR_FLOW * knownAir
-        && Math.abs(coolantFlow - knownCoolant) <= NEAR_FLOW * knownCoolant
-        && Math.abs(airFilm - knownFilm) <= NEAR_FILM
-        && Math.abs(coolantMean - knownMean) <= NEAR_COOLANT) {
-      return;
-    }
     knownAir = air;
     knownCoolant = coolantFlow;
-    knownFilm = airFilm;
-    knownMean = coolantMean;
     int cells = grid.cells();
-    double coolantSide = sides.coolant(coolantFlow, coolantMean);
+    double coolantSide = sides.coolant(coolantFlow, warms ? meanCoolant(y) : airIn);
+    double airFilm = warms ? 0.5 * (airIn + meanMetal(y)) : airIn;
     double airSide = sides.air(air, airFilm, airRate, coolantSide);
     cellCoolantSide = coolantSide / cells;
     airUnits = airRate > 0 ? airSide / cells * grid.strips() / airRate : 0;

@@ -12,6 +12,8 @@ import soakloop.fit.FitCase;
 import soakloop.fit.Foresight;
 import soakloop.fit.Place;
 import soakloop.fit.Posterior;
+import soakloop.scenario.ScenarioException;
+import soakloop.simulate.Setup;
 
 /**
  * Everything beside the difference of two itself: where it comes from, holds, and how to settle.
@@ -140,9 +142,20 @@ final class Inquiry {
     List<Place> places = known.draws(draws, mixes.size());
     List<VersusResult.Elsewhere> all = new ArrayList<>();
     for (Setting setting : settings) {
-      elsewhere(one, other, setting, places).ifPresent(all::add);
+      if (all.isEmpty() || changesAnything(setting)) {
+        elsewhere(one, other, setting, places).ifPresent(all::add);
+      }
     }
     return all;
+  }
+
+  private boolean changesAnything(Setting setting) {
+    try {
+      Setup setup = runner.mixer().of(mixes.get(0), known.likeliest()).setup();
+      return !setting.change().apply(setup).equals(setup);
+    } catch (ScenarioException e) {
+      return false;
+    }
   }
 
   /** Returns the same over ambient and boost. */

@@ -124,12 +124,12 @@ record Setting(String name, UnaryOperator<Setup> change) {
         blower.casing());
   }
 
-  /** Pulls on the road: air of a road speed through the heat exchanger, m/s. */
+  /** Pulls on the road: air of a road speed through the heat exchanger, m/s. Passes are there. */
   static Setting road(String name, double speed) {
     return phases(
         name,
         phase ->
-            phase.drive() instanceof Drive.FullLoad full
+            phase.kind() == Phase.Kind.PULL && phase.drive() instanceof Drive.FullLoad full
                 ? with(phase, new Drive.FullLoad(full.engineSpeed(), Curve.constant(speed)))
                 : phase);
   }

@@ -55,6 +55,7 @@ record SheetMaker(VersusPlan plan, Scenario one, Scenario other, int last) {
             List.of(),
             plan.swapped(),
             groups,
+            List.of(),
             Quantity.NEXT_END,
             plan.draws(),
             plan.threads());

@@ -79,7 +79,14 @@ public final class Versus {
 
   private FitPlan fitPlan() {
     return new FitPlan(
-        cases, List.of(), plan.swapped(), groups, Quantity.NEXT_END, plan.draws(), plan.threads());
+        cases,
+        List.of(),
+        plan.swapped(),
+        groups,
+        List.of(),
+        Quantity.NEXT_END,
+        plan.draws(),
+        plan.threads());
   }
 
   /**

@@ -74,22 +74,20 @@ class VaryPulleyTest {
     }
   }
 
-  /**
-   * But for how they are sampled, and a conductance that stands within hundredths of a per cent.
-   */
+  /** But for how they are sampled. */
   @Test
   void resultsAreThoseOfARun() throws Exception {
     Outcome run = Run.of(scenario.with("blower.pulleys.blower", "66 mm"));
     PullResult last = run.pulls().get(2);
     PullPower power = PullPower.of(run).get(2);
     double time = PullPower.instant(last);
-    assertEquals(last.boostPeak(), at(Measure.BOOST, 0), 30);
+    assertEquals(last.boostPeak(), at(Measure.BOOST, 0), 1);
     assertEquals(run.trace().at(Channel.BLOWER_POWER, time), at(Measure.BLOWER_POWER, 0), 30);
     assertEquals(power.crank().orElseThrow().wheels(), at(Measure.WHEEL_POWER, 0), 300);
     assertEquals(power.spark().orElseThrow().out(), at(Measure.SPARK_OUT, 0), 1e-3);
     double before = last.chargeLoss().orElseThrow().boostBefore();
-    assertEquals(before, at(Measure.BOOST_BEFORE_CORE, 0), 30);
-    assertTrue(before - at(Measure.CORE_LOSS, 0) <= at(Measure.BOOST, 0) + 30);
+    assertEquals(before, at(Measure.BOOST_BEFORE_CORE, 0), 1);
+    assertTrue(before - at(Measure.CORE_LOSS, 0) <= at(Measure.BOOST, 0) + 1);
   }
 
   @Test

@@ -139,7 +139,8 @@ class VersusTest {
   }
 
   private static FitPlan plan(List<FitCase> cases) {
-    return new FitPlan(cases, List.of(), List.of("core"), List.of(0, 1), Quantity.NEXT_END, 200, 2);
+    return new FitPlan(
+        cases, List.of(), List.of("core"), List.of(0, 1), List.of(), Quantity.NEXT_END, 200, 2);
   }
 
   /** With logs: parts and rest make the raw difference of both shipped logs, pull by pull. */
