@@ -22,6 +22,7 @@ class HouseTest {
       List.of(
           "app",
           "report",
+          "plan",
           "versus",
           "fit",
           "study",
@@ -43,6 +44,7 @@ class HouseTest {
           Map.entry(
               "org.hipparchus",
               Set.of(
+                  "plan",
                   "versus",
                   "fit",
                   "study",

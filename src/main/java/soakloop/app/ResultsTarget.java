@@ -13,7 +13,7 @@ final class ResultsTarget {
       paramLabel = "DIR",
       description =
           "Folder for the results; out/<name of scenario or log> if left out, with -vary, -rank,"
-              + " -fit or -log after it for those.")
+              + " -fit, -wait or -log after it for those.")
   private Optional<Path> folder = Optional.empty();
 
   @Option(

@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
       VaryCommand.class,
       RankCommand.class,
       FitCommand.class,
-      VersusCommand.class
+      VersusCommand.class,
+      WaitCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

@@ -60,17 +60,10 @@ final class BandRunner {
     this.threads = threads;
     this.times = times(outcome.trace());
     Optional<FitRecord> fitted = outcome.scenario().fitted();
-    this.charge = error(fitted, Signal.CHARGE_TEMPERATURE);
-    this.coolant = error(fitted, Signal.CORE_COOLANT_IN);
+    this.charge = cars.charge();
+    this.coolant = cars.coolant();
     this.ownError =
         fitted.filter(f -> f.errors().containsKey(Signal.CHARGE_TEMPERATURE)).isPresent();
-  }
-
-  private static CorrelatedError error(Optional<FitRecord> fitted, Signal signal) {
-    return fitted
-        .flatMap(f -> Optional.ofNullable(f.errors().get(signal)))
-        .map(e -> new CorrelatedError(e.deviation(), e.time()))
-        .orElse(Evidence.USUAL);
   }
 
   /** Returns where courses are kept: evenly, and more closely in pulls. */

@@ -17,23 +17,44 @@ import soakloop.scenario.ScenarioException;
  * Equally likely cars of a scenario: all keys with a spread drawn together, hanging together as a
  * fit left them where it did and they were not edited since, else independently.
  */
-final class Cars {
-  /** Further numbers of a draw: the model's error as a pull starts and its news at the end. */
-  private static final int ERRORS = 2;
+public final class Cars {
+  /**
+   * Further numbers of a draw: the model's error as a pull starts and its news at the end, and what
+   * a coolant gauge reads wrong.
+   */
+  private static final int ERRORS = 3;
 
   private final Scenario scenario;
   private final List<FitKey> keys;
   private final Estimate bias;
   private final Draws draws;
+  private final CorrelatedError charge;
+  private final CorrelatedError coolant;
 
   private Cars(Scenario scenario, List<FitKey> keys, Estimate bias, Draws draws) {
     this.scenario = scenario;
     this.keys = keys;
     this.bias = bias;
     this.draws = draws;
+    this.charge = error(scenario, Signal.CHARGE_TEMPERATURE);
+    this.coolant = error(scenario, Signal.CORE_COOLANT_IN);
   }
 
-  static Cars of(Scenario scenario, int count) {
+  private static CorrelatedError error(Scenario scenario, Signal signal) {
+    return scenario
+        .fitted()
+        .flatMap(f -> Optional.ofNullable(f.errors().get(signal)))
+        .map(e -> new CorrelatedError(e.deviation(), e.time()))
+        .orElse(Evidence.USUAL);
+  }
+
+  /**
+   * Draws cars, the same on every call.
+   *
+   * @param scenario whose keys with a spread move
+   * @param count how many, above 0
+   */
+  public static Cars of(Scenario scenario, int count) {
     FitCase alone = new FitCase("car", scenario, List.of());
     List<FitKey> keys = new FitKeys(List.of(alone), List.of(), List.of(0)).all();
     Optional<FitRecord> fitted = scenario.fitted();
@@ -66,16 +87,23 @@ final class Cars {
     }
   }
 
-  int keys() {
+  /** Returns how many keys move. */
+  public int keys() {
     return keys.size();
   }
 
-  int size() {
+  /** Returns how many cars there are. */
+  public int size() {
     return draws.size();
   }
 
-  /** Returns the scenario of a draw. */
-  Scenario scenario(int draw) throws ScenarioException {
+  /**
+   * Returns a car.
+   *
+   * @param draw from 0
+   * @throws ScenarioException if the values drawn cannot be together
+   */
+  public Scenario scenario(int draw) throws ScenarioException {
     double[] place = draws.place(draw);
     Map<String, String> changes = new LinkedHashMap<>();
     for (int k = 0; k < keys.size(); k++) {
@@ -84,8 +112,12 @@ final class Cars {
     return scenario.with(changes);
   }
 
-  /** Returns by how much the charge sensor reads high in a draw, K. */
-  double bias(int draw) {
+  /**
+   * Returns by how much the charge sensor reads high in a draw, K.
+   *
+   * @param draw from 0
+   */
+  public double bias(int draw) {
     double place = draws.place(draw)[keys.size()];
     return bias.value() + bias.spread() / FitKey.NINETY * place;
   }
@@ -93,5 +125,35 @@ final class Cars {
   /** Returns a standard normal number of a draw: 0 as a pull starts, 1 what is new at its end. */
   double error(int draw, int which) {
     return draws.other(draw, which);
+  }
+
+  /**
+   * Returns by how much the true charge is above the modelled one late in a pull, K.
+   *
+   * @param draw from 0
+   */
+  public double chargeError(int draw) {
+    return charge.deviation() * error(draw, 1);
+  }
+
+  /**
+   * Returns by how much a coolant gauge reads above the modelled coolant as a pull starts, K: what
+   * the model is off by, and the gauge.
+   *
+   * @param draw from 0
+   */
+  public double coolantReadingError(int draw) {
+    double gauge = FitKeys.BIAS.spread() / FitKey.NINETY * error(draw, 2);
+    return coolant.deviation() * error(draw, 0) + gauge;
+  }
+
+  /** Returns the model's own error of the charge. */
+  CorrelatedError charge() {
+    return charge;
+  }
+
+  /** Returns the model's own error of the coolant. */
+  CorrelatedError coolant() {
+    return coolant;
   }
 }

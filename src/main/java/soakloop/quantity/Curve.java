@@ -75,6 +75,15 @@ public final class Curve {
     return y[low] + share * (y[high] - y[low]);
   }
 
+  /**
+   * Returns the same curve with every place moved down.
+   *
+   * @param by how far
+   */
+  public Curve earlier(double by) {
+    return of(Arrays.stream(x).map(place -> place - by).toArray(), y);
+  }
+
   /** Returns the number of points. */
   public int size() {
     return x.length;

@@ -21,6 +21,7 @@ sealed interface Chart
         VaryMap,
         LastPullCourses,
         RankBars,
+        WaitCurves,
         FitOverTime,
         FitResiduals,
         FitIntervals,

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import soakloop.fit.BandedRun;
 import soakloop.fit.FitPlan;
 import soakloop.fit.FitResult;
+import soakloop.plan.WaitAnswer;
 import soakloop.study.Outcome;
 import soakloop.study.Ranking;
 import soakloop.study.Variation;
@@ -155,6 +156,19 @@ public final class ResultFolder {
   }
 
   /**
+   * Writes {@code wait.html}, {@code wait.json}, {@code wait.csv} and the chart as PNG.
+   *
+   * @param answer what a plan gave
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(WaitAnswer answer, String version) throws ResultException {
+    return write(new WaitFiles(answer, version));
+  }
+
+  /**
    * Writes {@code log.html}, {@code log.json}, a clean CSV of each log and the charts as PNG.
    *
    * @param set the logs
@@ -245,6 +259,19 @@ public final class ResultFolder {
     telling(
         () -> {
           check(RankFiles.NAMES);
+          return List.of();
+        });
+  }
+
+  /**
+   * Makes sure, before a plan of waits, that its results could be written; changes nothing.
+   *
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoomForWait() throws ResultException {
+    telling(
+        () -> {
+          check(WaitFiles.NAMES);
           return List.of();
         });
   }

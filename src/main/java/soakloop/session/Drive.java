@@ -14,6 +14,15 @@ public sealed interface Drive {
    */
   void at(double time, Inputs inputs);
 
+  /**
+   * Returns what is left of it after some time.
+   *
+   * @param passed s from the phase's start
+   */
+  default Drive after(double passed) {
+    return this;
+  }
+
   /** Returns whether the engine is at full load throughout, at the rig's own boost. */
   default boolean isFullLoad() {
     return false;
@@ -65,6 +74,11 @@ public sealed interface Drive {
       inputs.engineSpeed = engineSpeed.at(time);
       inputs.roadSpeed = roadSpeed.at(time);
     }
+
+    @Override
+    public Drive after(double passed) {
+      return new FullLoad(engineSpeed.earlier(passed), roadSpeed.earlier(passed));
+    }
   }
 
   /**
@@ -84,6 +98,11 @@ public sealed interface Drive {
       inputs.load = Inputs.Load.FULL;
       inputs.engineSpeed = course.engineSpeed().at(time);
       inputs.roadSpeed = course.roadSpeed().at(time);
+    }
+
+    @Override
+    public Drive after(double passed) {
+      return new FullLoad(course.engineSpeed().earlier(passed), course.roadSpeed().earlier(passed));
     }
   }
 
@@ -125,6 +144,11 @@ public sealed interface Drive {
       inputs.load = Inputs.Load.IDLE;
       inputs.engineSpeed = engineSpeed.at(time);
       inputs.roadSpeed = roadSpeed.at(time);
+    }
+
+    @Override
+    public Drive after(double passed) {
+      return new Coast(engineSpeed.earlier(passed), roadSpeed.earlier(passed));
     }
   }
 
@@ -202,6 +226,12 @@ public sealed interface Drive {
       if (engineCoolant.isPresent()) {
         inputs.engineCoolant = engineCoolant.get().at(t);
       }
+    }
+
+    @Override
+    public Drive after(double passed) {
+      return new Replay(
+          from + passed, engineSpeed, boost, roadSpeed, inletTemperature, engineCoolant);
     }
   }
 }

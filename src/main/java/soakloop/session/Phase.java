@@ -57,6 +57,33 @@ public record Phase(
     this(name, kind, duration, drive, cooling, countedAt, Optional.empty());
   }
 
+  /**
+   * Returns what is left of it after some time; ice went in as it began, and a pull that was
+   * counted is counted at its end.
+   *
+   * @param passed s from its start, above 0 and below its duration
+   */
+  public Phase rest(double passed) {
+    OptionalDouble counted =
+        countedAt.isPresent() && countedAt.getAsDouble() >= passed
+            ? OptionalDouble.of(countedAt.getAsDouble() - passed)
+            : OptionalDouble.empty();
+    return new Phase(name, kind, duration - passed, drive.after(passed), cooling, counted);
+  }
+
+  /**
+   * Returns the same with another length; a pull that was counted later is counted at its end.
+   *
+   * @param seconds above 0
+   */
+  public Phase lasting(double seconds) {
+    OptionalDouble counted =
+        countedAt.isPresent() && countedAt.getAsDouble() <= seconds
+            ? countedAt
+            : OptionalDouble.empty();
+    return new Phase(name, kind, seconds, drive, cooling, counted, ice);
+  }
+
   /** Checks the parts. */
   public Phase {
     Require.positive("phase duration", duration);

@@ -70,6 +70,37 @@ final class IceInTank {
     return kind;
   }
 
+  /**
+   * What the ice that went in so far left behind beside its states.
+   *
+   * @param asItWentIn mass at the last time that ice went in, kg
+   * @param earlierWater water of the ice before, kg
+   * @param conductance as it went in, W/K
+   * @param brought enthalpy that came with ice, less what was drained, J
+   * @param gone whether none is left
+   * @param glycol in the loop, kg
+   */
+  record Memory(
+      double asItWentIn,
+      double earlierWater,
+      double conductance,
+      double brought,
+      boolean gone,
+      double glycol) {}
+
+  Memory memory() {
+    return new Memory(asItWentIn, earlierWater, conductance, brought, gone, coolant.glycolMass());
+  }
+
+  void recall(Memory memory) {
+    asItWentIn = memory.asItWentIn();
+    earlierWater = memory.earlierWater();
+    conductance = memory.conductance();
+    brought = memory.brought();
+    gone = memory.gone();
+    coolant.setGlycolMass(memory.glycol());
+  }
+
   /** Returns the state that falls through zero as the last ice goes. */
   int size() {
     return size;

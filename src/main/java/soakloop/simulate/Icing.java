@@ -73,6 +73,23 @@ final class Icing {
     }
   }
 
+  /**
+   * What is to be known of the ice so far.
+   *
+   * @param begun whether the ice of the start is in
+   * @param ice of the tank, if it ever has any
+   */
+  record Memory(boolean begun, Optional<IceInTank.Memory> ice) {}
+
+  Memory memory() {
+    return new Memory(begun, tank.map(t -> t.ice().orElseThrow().memory()));
+  }
+
+  void recall(Memory memory) {
+    begun = memory.begun();
+    memory.ice().ifPresent(m -> tank.orElseThrow().ice().orElseThrow().recall(m));
+  }
+
   private static String volume(double cubicMetres) {
     return both(cubicMetres, Dimension.VOLUME);
   }

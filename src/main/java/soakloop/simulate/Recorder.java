@@ -13,12 +13,14 @@ final class Recorder implements ODEStepHandler {
   /** How long a phase is sampled more closely, s. */
   private static final double FIRST = 3;
 
+  private static final int FIRST_ROOM = 128;
+
   private final LoopModel model;
   private final double[] scratch;
   private final double[] sample;
   private final int reservoir;
   private final int exchanger;
-  private double[] time = new double[1024];
+  private double[] time = new double[FIRST_ROOM];
   private final Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
   private int size;
   private double interval;

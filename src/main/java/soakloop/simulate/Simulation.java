@@ -10,13 +10,17 @@ import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
-import soakloop.rig.HeatExchanger;
-import soakloop.rig.Thermostat;
 import soakloop.session.Drive;
 import soakloop.session.Phase;
 import soakloop.simulate.Trace.Event;
 
-/** Runs a session on a rig. */
+/**
+ * Runs a session on a rig: the whole of it, or piece by piece from any state it was in.
+ *
+ * <p>A simulation compiles its car once and may run it on as often as wanted, from states kept
+ * before; each such run begins with what its state says and nothing of the run before it. Not
+ * thread-safe.
+ */
 public final class Simulation {
   private static final double MIN_STEP = 1e-9;
   private static final double MAX_STEP = 60;
@@ -37,21 +41,33 @@ public final class Simulation {
   private static final int MOST_STATES = 20_000;
 
   private final Setup setup;
-  private final Options options;
   private final LoopModel model;
-  private final Recorder recorder;
   private final Icing icing;
+  private final FanSwitch fan;
+  private final Icing.Memory noIceYet;
+  private Optional<RosenbrockStep> step = Optional.empty();
+
+  // What holds for the running stretch.
+  private Options options;
+  private Recorder recorder;
+  private StateKeeper keeper;
   private final List<Event> events = new ArrayList<>();
   private final List<Trace.Span> spans = new ArrayList<>();
-  private Optional<RosenbrockStep> step = Optional.empty();
+  private Ledger.Stored opened;
+  private double whole;
+  private boolean stood = true;
   private long evaluations;
 
-  private Simulation(Setup setup, Options options) throws SimulationException {
+  private Simulation(Setup setup) throws SimulationException {
     this.setup = setup;
-    this.options = options;
     this.model = model(setup);
-    this.recorder = new Recorder(model);
     this.icing = new Icing(model);
+    this.fan = new FanSwitch(model);
+    this.noIceYet = icing.memory();
+    this.options = Options.DEFAULT;
+    this.recorder = new Recorder(model);
+    this.keeper = new StateKeeper(new double[0], model.getDimension(), this::state);
+    this.opened = new Ledger.Stored(0, 0, 0, 0, 0);
   }
 
   /**
@@ -74,7 +90,87 @@ public final class Simulation {
    * @throws SimulationException if the start cannot be, or the run breaks off
    */
   public static Trace run(Setup setup, Options options) throws SimulationException {
-    return new Simulation(setup, options).run();
+    Simulation car = of(setup);
+    return car.runOn(car.start(), setup.session().phases(), options).trace();
+  }
+
+  /**
+   * Compiles a car to be run piece by piece.
+   *
+   * @param setup what to run; its session says when and how it starts
+   * @throws SimulationException if it has too many states
+   */
+  public static Simulation of(Setup setup) throws SimulationException {
+    return new Simulation(setup);
+  }
+
+  /**
+   * Returns the state that the session starts from.
+   *
+   * @throws SimulationException if the start cannot be
+   */
+  public CarState start() throws SimulationException {
+    double[] y = InitialState.of(model, setup);
+    fan.set(y);
+    icing.recall(noIceYet);
+    stood = true;
+    opened = model.stored(y);
+    return state(setup.session().startTime(), y);
+  }
+
+  /**
+   * Runs the car on.
+   *
+   * @param from where it stands; a state of the same setup
+   * @param phases what it does next, in order, at least one
+   * @param how how that is computed and recorded
+   * @param keep times at which states are kept, s of the session, never falling, within the phases
+   * @return what happened
+   * @throws SimulationException if the run breaks off
+   * @throws IllegalArgumentException if the state is of another car or a time is outside
+   */
+  public Stretch runOn(CarState from, List<Phase> phases, Options how, double... keep)
+      throws SimulationException {
+    double[] y = from.y();
+    if (y.length != model.getDimension()) {
+      throw new IllegalArgumentException("a state of another car");
+    }
+    options = how;
+    recorder = new Recorder(model);
+    keeper = new StateKeeper(keep, y.length, this::state);
+    events.clear();
+    spans.clear();
+    evaluations = 0;
+    whole = phases.stream().mapToDouble(Phase::duration).sum();
+    stood = from.stood();
+    opened = from.opened();
+    model.switchFan(from.fanOn());
+    icing.recall(from.ice());
+    keeper.start(from);
+    double time = from.time();
+    for (Phase phase : phases) {
+      double end = time + phase.duration();
+      y = runPhase(phase, time, end, y);
+      spans.add(new Trace.Span(phase, time, end));
+      time = end;
+      if (phase.kind() == Phase.Kind.SETTLE) {
+        model.ledger().clear(y);
+        opened = model.stored(y);
+      }
+    }
+    Trace trace =
+        new Trace(
+            recorder.times(),
+            recorder.values(),
+            spans,
+            events,
+            model.ledger().close(opened, model.stored(y), y),
+            new Trace.Effort(model.getDimension(), recorder.steps(), evaluations));
+    return new Stretch(trace, keeper.kept(), state(time, y));
+  }
+
+  private CarState state(double time, double[] y) {
+    return new CarState(time, y, model.isFanSwitchedOn(), stood, icing.memory(), opened);
   }
 
   /**
@@ -108,31 +204,6 @@ public final class Simulation {
     return model;
   }
 
-  private Trace run() throws SimulationException {
-    double[] y = InitialState.of(model, setup);
-    setFan(y);
-    double time = setup.session().startTime();
-    Ledger.Stored before = model.stored(y);
-    for (Phase phase : setup.session().phases()) {
-      double end = time + phase.duration();
-      y = runPhase(phase, time, end, y);
-      spans.add(new Trace.Span(phase, time, end));
-      time = end;
-      if (phase.kind() == Phase.Kind.SETTLE) {
-        model.ledger().clear(y);
-        before = model.stored(y);
-      }
-    }
-    EnergyLedger energy = model.ledger().close(before, model.stored(y), y);
-    return new Trace(
-        recorder.times(),
-        recorder.values(),
-        spans,
-        events,
-        energy,
-        new Trace.Effort(model.getDimension(), recorder.steps(), evaluations));
-  }
-
   private double[] runPhase(Phase phase, double start, double end, double[] from)
       throws SimulationException {
     double[] y;
@@ -142,8 +213,9 @@ public final class Simulation {
       if (step.isEmpty() && !options.explicit()) {
         step = Optional.of(new RosenbrockStep(model, start, from));
       }
-      resumeThermostat(start, from);
+      fan.resume(start, from, events);
       noteLimit(phase, start, from);
+      stood = phase.drive() instanceof Drive.EngineOff;
       ODEIntegrator integrator = integrator(phase);
       recorder.startPhase(start, sampling(phase), options.pullSampling(), from);
       y = integrator.integrate(model, new ODEState(start, from), end).getPrimaryState();
@@ -188,10 +260,11 @@ public final class Simulation {
     double left = options.mostWork() / model.getDimension() - evaluations;
     integrator.setMaxEvaluations((int) Math.max(0, Math.min(left, Integer.MAX_VALUE)));
     integrator.addStepHandler(recorder);
+    integrator.addStepHandler(keeper);
     if (!(phase.drive() instanceof Drive.EngineOff)) {
       addLimit(integrator);
     }
-    addThermostat(integrator);
+    fan.watch(integrator, events);
     icing.watch(integrator, events);
     return integrator;
   }
@@ -233,10 +306,8 @@ public final class Simulation {
 
   /** Notes a soaked sensor that is above the limit where the engine starts. */
   private void noteLimit(Phase phase, double start, double[] y) {
-    boolean stoodBefore =
-        spans.isEmpty() || spans.get(spans.size() - 1).phase().drive() instanceof Drive.EngineOff;
     boolean runs = !(phase.drive() instanceof Drive.EngineOff);
-    if (stoodBefore && runs && setup.chargeLimit().isPresent()) {
+    if (stood && runs && setup.chargeLimit().isPresent()) {
       if (y[model.air().sensor()] > setup.chargeLimit().getAsDouble()) {
         events.add(new Event(start, Event.Kind.LIMIT_EXCEEDED));
       }
@@ -261,56 +332,12 @@ public final class Simulation {
                         })));
   }
 
-  private void addThermostat(ODEIntegrator integrator) {
-    if (!model.thermostatRules()) {
-      return;
-    }
-    Thermostat thermostat = setup.rig().airflow().thermostat().orElseThrow();
-    integrator.addEventDetector(
-        new Crossing(
-            y -> felt(y) - thermostat.on(), (time, rising) -> rising && switched(time, true)));
-    integrator.addEventDetector(
-        new Crossing(
-            y -> felt(y) - thermostat.off(), (time, rising) -> !rising && switched(time, false)));
-  }
-
-  /** Switches the fan for what the coolant did while the thermostat had no say. */
-  private void resumeThermostat(double start, double[] y) {
-    if (!model.thermostatRules()) {
-      return;
-    }
-    Thermostat thermostat = setup.rig().airflow().thermostat().orElseThrow();
-    double felt = felt(y);
-    if (felt > thermostat.on() && !model.isFanSwitchedOn()) {
-      switched(start, true);
-    } else if (felt < thermostat.off() && model.isFanSwitchedOn()) {
-      switched(start, false);
-    }
-  }
-
-  private boolean switched(double time, boolean on) {
-    model.switchFan(on);
-    events.add(new Event(time, on ? Event.Kind.FAN_ON : Event.Kind.FAN_OFF));
-    return true;
-  }
-
-  private void setFan(double[] y) {
-    setup.rig().airflow().thermostat().ifPresent(t -> model.switchFan(felt(y) > t.on()));
-  }
-
-  /** What the thermostat feels: coolant entering the heat exchanger, or the pump without one. */
-  private double felt(double[] y) {
-    int exchanger = model.first(HeatExchanger.class);
-    return model.entering(exchanger < 0 ? model.pumpAt() : exchanger, y);
-  }
-
   private double sampling(Phase phase) {
     double interval =
         switch (phase.kind()) {
           case PULL, PASS, REPLAY -> options.pullSampling();
           case SETTLE, IDLE, WAIT, CRUISE -> options.waitSampling();
         };
-    double whole = setup.session().endTime() - setup.session().startTime();
     return Math.max(interval, whole / MOST_SAMPLES);
   }
 }

@@ -53,6 +53,15 @@ final class ThinnedCoolant {
     return glycol.isEmpty() ? 0 : (freezing(melted + STEP) - freezing(melted - STEP)) / (2 * STEP);
   }
 
+  /** Returns the glycol in the loop, kg. */
+  double glycolMass() {
+    return glycolMass;
+  }
+
+  void setGlycolMass(double mass) {
+    glycolMass = mass;
+  }
+
   /** Lets the thinned coolant off until its mass is as it was filled, with its share of glycol. */
   void drain(double melted) {
     glycolMass *= coolant / (coolant + melted);

@@ -78,6 +78,20 @@ class ReadmeTest {
         "scenarios/denser-core.yaml");
   }
 
+  private static final int WAITED = 5;
+
+  @Test
+  void showsTheRealWait() throws Exception {
+    hold(
+        WAITED,
+        "wait.html",
+        "out/cool-morning-wait",
+        "wait",
+        "scenarios/cool-morning.yaml",
+        "--limit",
+        "135 degF");
+  }
+
   /** Holds one of the README's texts to what is printed. */
   private void hold(int text, String page, String out, String... command) throws Exception {
     String readme = Files.readString(README);
