@@ -102,6 +102,9 @@ public record WaitPlan(
     require(
         iceBelow <= WARMEST_ICE_BELOW,
         "a reservoir is not opened above 50 degC (122 degF): it may be under pressure and scalds");
+    require(
+        ways.stream().noneMatch(Way::hood) || scenario.setup().rig().underhood().openHood() < 1,
+        "an open hood counts only where the session opens it: write hood: open in one of its waits");
     require(lastPull() >= 0, "the session has no pull or pass, so there is none to do again");
     return this;
   }

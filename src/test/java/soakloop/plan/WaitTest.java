@@ -177,7 +177,7 @@ class WaitTest {
   void anOpenHoodHelps() throws Exception {
     WaitingCar car =
         new WaitingCar(
-            WaitFacts.shipped("cool-morning").setup().withoutLimit(),
+            WaitFacts.shipped("evening-rounds").setup().withoutLimit(),
             WaitingCar.Errors.NONE,
             WaitPlan.USUAL_ICE_BELOW);
     Way shut = new Way(false, true, false, 0);
