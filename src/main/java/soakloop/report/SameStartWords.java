@@ -30,9 +30,7 @@ record SameStartWords(SameStartAnswer answer, Display display) {
   String counted() {
     int warm = answer.plan().warmUps();
     String pulls = answer.plan().pulls() + " pulls";
-    return warm == 0
-        ? pulls
-        : pulls + " after " + warm + (warm == 1 ? " that warms up" : " that warm up");
+    return warm == 0 ? pulls : pulls + " after " + warm + (warm == 1 ? " warm-up" : " warm-ups");
   }
 
   /** Returns the answer. */
@@ -49,9 +47,9 @@ record SameStartWords(SameStartAnswer answer, Display display) {
                           + waits().from(best.windows().get(0))
                           + " (from one pull's end to the next one's start), "
                           + waits().way(best.way())
-                          + ": "
+                          + ": then "
                           + counted()
-                          + " then start within "
+                          + " start within "
                           + within()
                           + " of one another, coolant into the core and charge sensor, in "
                           + share()

@@ -331,7 +331,9 @@ record VersusSentences(VersusResult result, VersusWords words) {
         "A swap drains the loop: bleed it until the pump runs quiet and the return runs solid, then"
             + " idle with the pump on until the loop reads where the other core started."
             + " Pressure-test the swapped core before cranking.");
-    sentences.add("Wait with the engine idling and the pump on, each time alike.");
+    sentences.add(
+        "Wait with the engine idling and the pump on, each time alike, and long enough that every"
+            + " pull starts alike: `dyno-day` says how long.");
     return sentences;
   }
 
