@@ -154,7 +154,7 @@ record VersusSentences(VersusResult result, VersusWords words) {
     return parts.isEmpty()
         ? List.of()
         : List.of(
-            "In that pull it means "
+            "There that means "
                 + LogWords.listed(parts)
                 + " with "
                 + words.label(pairing.other())
@@ -316,7 +316,10 @@ record VersusSentences(VersusResult result, VersusWords words) {
             + " tyre pressure; the shop fan where it was, and marked on the floor.");
     VersusTables tables = new VersusTables(result, words);
     List<String> windows =
-        sheet.windows().stream().map(w -> w.kind().label() + " " + tables.window(w)).toList();
+        sheet.windows().stream()
+            .filter(VersusResult.Condition::matters)
+            .map(w -> w.kind().label() + " " + tables.window(w))
+            .toList();
     if (!windows.isEmpty()) {
       sentences.add(
           "Keep alike to within: "
