@@ -1,6 +1,5 @@
 package soakloop.report;
 
-import java.awt.Color;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import soakloop.plan.SameStartAnswer;
@@ -13,8 +12,7 @@ import soakloop.quantity.Dimension;
  * @param display how numbers are shown
  */
 record SameStartCurves(SameStartAnswer answer, Display display) implements Chart {
-  private static final List<Color> HUES =
-      List.of(Palette.HOT, Palette.BLUE, Palette.GREEN, Palette.INK, Palette.PINK, Palette.WARM);
+  private static final int HUES = 6;
 
   @Override
   public String name() {
@@ -49,7 +47,7 @@ record SameStartCurves(SameStartAnswer answer, Display display) implements Chart
         line[0][i] = curve.get(i).seconds() / 60;
         line[1][i] = shown(curve.get(i).start());
       }
-      panel.line(words.brief(answer.ways().get(w).way()), line, HUES.get(w % HUES.size()), 2.2f);
+      panel.line(words.brief(answer.ways().get(w).way()), line, Palette.hue(w % HUES), 2.2f);
     }
     panel.limit(
         shown(answer.plan().within()),

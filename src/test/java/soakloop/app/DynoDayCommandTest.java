@@ -6,34 +6,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** {@code dyno-day} as a person meets it. */
 class DynoDayCommandTest {
   @TempDir private Path folder;
 
-  private record Result(int code, String out, String err) {}
-
   private Result call(String... more) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out, true));
-    line.setErr(new PrintWriter(err, true));
-    String[] args = new String[more.length + 4];
-    args[0] = "dyno-day";
-    args[1] = "scenarios/small-pulley.yaml";
-    args[2] = "-o";
-    args[3] = folder.toString();
-    System.arraycopy(more, 0, args, 4, more.length);
-    int code = line.execute(args);
-    return new Result(code, out.toString(), err.toString());
+    List<String> args =
+        new ArrayList<>(
+            List.of("dyno-day", "scenarios/small-pulley.yaml", "-o", folder.toString()));
+    args.addAll(List.of(more));
+    return Result.call(args.toArray(String[]::new));
   }
 
   @Test
