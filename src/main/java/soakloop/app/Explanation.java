@@ -16,6 +16,7 @@ import soakloop.rig.Loop;
 import soakloop.rig.LoopElement;
 import soakloop.rig.PowerLawConductance;
 import soakloop.scenario.Assumed;
+import soakloop.scenario.FitRecord;
 import soakloop.scenario.Scenario;
 import soakloop.session.Drive;
 import soakloop.session.PassCourse;
@@ -50,6 +51,7 @@ final class Explanation {
     loop();
     session();
     scenario.logged().ifPresent(this::log);
+    scenario.fitted().ifPresent(this::fitted);
     assumed();
   }
 
@@ -132,6 +134,19 @@ final class Explanation {
     double grain = Math.pow(10, -decimals);
     return units.show(
         unit.toSi(Math.rint(shown / grain) * grain), Dimension.CONDUCTANCE, Math.max(0, decimals));
+  }
+
+  /** Says what a fit left, and what was edited since. */
+  private void fitted(FitRecord fitted) {
+    List<String> edited = fitted.edited();
+    wrapped(
+        "Fitted",
+        fitted.keys().size()
+            + " keys to "
+            + fitted.log()
+            + " on "
+            + fitted.date()
+            + (edited.isEmpty() ? "" : "; edited since: " + String.join(", ", edited)));
   }
 
   private void pass(PassCourse course) {

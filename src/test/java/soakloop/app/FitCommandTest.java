@@ -107,6 +107,23 @@ class FitCommandTest {
   }
 
   @Test
+  void checkTellsWhatWasFitted() throws IOException {
+    Path fitted = one.resolve("fitted.yaml");
+    Result check = Result.call("check", fitted.toString());
+    assertEquals(0, check.code(), check.err());
+    assertTrue(check.out().contains("keys to"), check.out());
+    assertFalse(check.out().contains("edited since"), check.out());
+    Path edited = folder.resolve("edited.yaml");
+    String text = Files.readString(fitted);
+    Files.writeString(
+        edited, text.replaceFirst("(?m)^(plumbing: \\{pressure-loss: )[^,]+", "$150 kPa +/- 5 %"));
+    Result again = Result.call("check", edited.toString());
+    assertTrue(
+        again.out().replaceAll("\\s+", " ").contains("edited since: plumbing.pressure-loss"),
+        again.out() + again.err());
+  }
+
+  @Test
   void textKeepsToTheConsole() {
     List<String> lines = first.out().lines().filter(l -> !l.startsWith("Report")).toList();
     for (String line : lines) {
