@@ -38,7 +38,7 @@ final class EveningOptions {
       names = "--battery",
       paramLabel = "ENERGY",
       description =
-          "With --rounds: charge that pump and fans draw on while the engine is off, as in '400 W h';"
+          "With --rounds: charge that pump and fans draw on while the engine is off, as in '400 Wh';"
               + " enough if left out.")
   private Optional<String> battery = Optional.empty();
 

@@ -33,7 +33,16 @@ public record EveningAnswer(
 
   /** Returns the first round that does not keep the limit; empty if all do. */
   public Optional<EveningRound> firstMiss() {
-    return rounds.stream().filter(r -> r.peak() > plan.question().limit()).findFirst();
+    return firstMiss(0);
+  }
+
+  /** Returns the first of the planned rounds that does not; empty if all of those do. */
+  public Optional<EveningRound> firstPlannedMiss() {
+    return firstMiss(1);
+  }
+
+  private Optional<EveningRound> firstMiss(int from) {
+    return rounds.stream().skip(from).filter(r -> r.peak() > plan.question().limit()).findFirst();
   }
 
   /** Returns how many things are done in all. */

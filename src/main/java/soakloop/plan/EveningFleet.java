@@ -1,6 +1,7 @@
 package soakloop.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -64,10 +65,27 @@ final class EveningFleet {
     }
   }
 
-  /** Returns the first few cars, which are evenly spread too. */
+  /**
+   * Returns the few cars that come nearest to the asked share in their session's pull: they decide
+   * whether the limit is kept.
+   */
   EveningFleet few(int most) {
-    List<EveningCar> few = cars.subList(0, Math.min(most, cars.size()));
+    List<EveningCar> sorted = new ArrayList<>(cars);
+    sorted.sort(Comparator.comparingDouble(car -> car.first().charge()));
+    int start = start(most);
+    List<EveningCar> few = sorted.subList(start, Math.min(start + most, sorted.size()));
     return new EveningFleet(plan, few, lost, keys, threads);
+  }
+
+  private int start(int most) {
+    double place = plan.question().confidence() * cars.size();
+    return (int) Math.max(0, Math.min(cars.size() - most, Math.round(place) - most / 2));
+  }
+
+  /** Returns how those few are read for all. */
+  Sample sample(int most) {
+    double place = plan.question().confidence() * cars.size() - start(most);
+    return Sample.plain(place / Math.min(most, cars.size()), plan.intervals().size() + 1);
   }
 
   int size() {

@@ -127,7 +127,7 @@ public record EveningPlan(
     require(fanPower >= 0 && fanPower <= 5000, "--fan-power must be from 0 to 5 kW");
     require(
         battery.orElse(1) >= 0 && battery.orElse(1) <= 3.6e8,
-        "--battery must be from 0 to 100 kW h");
+        "--battery must be from 0 to 100 kWh");
     for (int i = 0; i < intervals.size(); i++) {
       require(
           intervals.get(i) <= WaitPlan.LONGEST_HORIZON && pit(i) >= SHORTEST_PIT,

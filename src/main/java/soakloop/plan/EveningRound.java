@@ -32,10 +32,4 @@ public record EveningRound(
   public int actions() {
     return way.map(EveningPlan::actions).orElse(0);
   }
-
-  /** Returns the same with another peak. */
-  EveningRound withPeak(double other) {
-    return new EveningRound(
-        number, way, pit, iceUsed, iceLeft, batteryLeft, iceInTank, other, middle, keeps);
-  }
 }

@@ -1,19 +1,17 @@
 package soakloop.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import soakloop.study.StudyException;
 
 /** Plans an evening of rounds. */
 public final class EveningRunner {
   /** Cars that plans are searched with. */
-  static final int FEW = 16;
+  static final int FEW = 12;
 
-  /** Plans that are checked with all cars, at the most. */
-  private static final int CHECKED = 3;
+  /** Searches at the most, each corrected by what all cars gave in the last. */
+  private static final int SEARCHES = 3;
 
   private final EveningPlan plan;
   private final int threads;
@@ -56,11 +54,7 @@ public final class EveningRunner {
     EveningFleet few = all.few(most);
     double pumpPower = all.pumpPower();
     EveningSearch search = new EveningSearch(plan, few, pumpPower, EveningSearch.BEAM);
-    List<Prefix> found = search.plans();
-    Prefix best =
-        few.size() == all.size()
-            ? run(found.get(0), all, pumpPower)
-            : checked(found, all, few, pumpPower);
+    Prefix best = best(search, all, pumpPower);
     double residual =
         best.cars().stream().mapToDouble(c -> c.books().residualFraction()).max().orElse(0);
     return new EveningAnswer(
@@ -75,38 +69,25 @@ public final class EveningRunner {
         residual);
   }
 
-  /**
-   * Runs the best plans with all cars until none of the others promises more, and returns the best.
-   */
-  private Prefix checked(List<Prefix> found, EveningFleet all, EveningFleet few, double pumpPower)
+  /** Searches and runs what is found with all cars, until that keeps what was promised. */
+  private Prefix best(EveningSearch search, EveningFleet all, double pumpPower)
       throws InterruptedException {
-    List<Prefix> left = new ArrayList<>(found);
-    // By how much all cars' peaks are above those of the few, by round: first as in their session.
-    double[] above = new double[plan.intervals().size() + 1];
-    Arrays.fill(
-        above,
-        Prefix.first(plan, all.first()).last().peak()
-            - Prefix.first(plan, few.first()).last().peak());
+    Sample sample = all.sample(most);
     List<Prefix> ran = new ArrayList<>();
-    while (ran.size() < CHECKED && !left.isEmpty()) {
-      double[] shift = above;
-      Comparator<Prefix> promising =
-          Comparator.comparing((Prefix p) -> p.shifted(shift), Prefix.BETTER);
-      Prefix next = Collections.min(left, promising);
-      if (!ran.isEmpty()
-          && Prefix.BETTER.compare(Collections.min(ran, Prefix.BETTER), next.shifted(shift)) <= 0) {
+    for (int i = 0; i < SEARCHES; i++) {
+      Prefix promised = search.plans(sample).get(0);
+      Prefix full = run(promised, all, pumpPower);
+      ran.add(full);
+      if (full.firstMiss() >= promised.firstMiss() && full.missed() <= promised.missed()) {
         break;
       }
-      left.remove(next);
-      Prefix full = run(next, all, pumpPower);
-      ran.add(full);
-      above = full.above(next);
+      sample = sample.corrected(promised, full);
     }
     return Collections.min(ran, Prefix.BETTER);
   }
 
   private Prefix run(Prefix like, EveningFleet all, double pumpPower) throws InterruptedException {
-    Prefix now = Prefix.first(plan, all.first());
+    Prefix now = Prefix.first(plan, all.first(), all.sample(all.size()));
     for (EveningRound round : like.rounds().subList(1, like.rounds().size())) {
       Way way = round.way().orElseThrow();
       now = now.then(way, pumpPower, all.go(List.of(now.step(way))).get(0));

@@ -1,10 +1,9 @@
 package soakloop.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * Looks for the evening with the fewest actions, round by round: each plan so far goes on in every
@@ -12,7 +11,17 @@ import java.util.TreeMap;
  */
 final class EveningSearch {
   /** Plans that are gone on from after each round. */
-  static final int BEAM = 6;
+  static final int BEAM = 8;
+
+  /** What may turn out to count: few actions, ice or charge for later rounds, a cool car. */
+  private static final List<Comparator<Prefix>> WANTED =
+      List.of(
+          Prefix.BETTER,
+          Comparator.comparingDouble((Prefix p) -> -p.last().iceLeft())
+              .thenComparingDouble(Prefix::coolant),
+          Comparator.comparingDouble((Prefix p) -> -p.last().batteryLeft())
+              .thenComparingDouble(Prefix::coolant),
+          Comparator.comparingDouble(Prefix::coolant));
 
   private final EveningPlan plan;
   private final EveningFleet fleet;
@@ -37,10 +46,11 @@ final class EveningSearch {
   /**
    * Returns plans of the whole evening, the best first.
    *
+   * @param sample how the cars are read
    * @throws InterruptedException if it is broken off
    */
-  List<Prefix> plans() throws InterruptedException {
-    List<Prefix> now = List.of(Prefix.first(plan, fleet.first()));
+  List<Prefix> plans(Sample sample) throws InterruptedException {
+    List<Prefix> now = List.of(Prefix.first(plan, fleet.first(), sample));
     for (int round = 0; round < plan.intervals().size(); round++) {
       List<Prefix> next = further(now);
       next.sort(Prefix.BETTER);
@@ -75,7 +85,7 @@ final class EveningSearch {
     return next;
   }
 
-  /** Keeps a few: by turns the coolest of the next number of actions, and the coolest of all. */
+  /** Keeps a few, by turns the first in each thing wanted. */
   private List<Prefix> trimmed(List<Prefix> sorted) {
     int latest = sorted.get(0).firstMiss();
     List<Prefix> left = new ArrayList<>();
@@ -85,20 +95,11 @@ final class EveningSearch {
         left.add(one);
       }
     }
-    Comparator<Prefix> cooler = Comparator.comparingDouble(Prefix::coolant);
     List<Prefix> kept = new ArrayList<>();
-    while (kept.size() < beam && !left.isEmpty()) {
-      TreeMap<Integer, Prefix> byActions = new TreeMap<>();
-      left.forEach(
-          p -> byActions.merge(p.actions(), p, (a, b) -> cooler.compare(a, b) <= 0 ? a : b));
-      List<Prefix> cheapFirst = new ArrayList<>(byActions.values());
-      Optional<Prefix> coolest = left.stream().min(cooler);
-      coolest.ifPresent(c -> cheapFirst.add(Math.min(1, cheapFirst.size()), c));
-      for (Prefix one : cheapFirst) {
-        if (kept.size() < beam && left.remove(one)) {
-          kept.add(one);
-        }
-      }
+    for (int turn = 0; kept.size() < beam && !left.isEmpty(); turn++) {
+      Prefix next = Collections.min(left, WANTED.get(turn % WANTED.size()));
+      left.remove(next);
+      kept.add(next);
     }
     return kept;
   }

@@ -12,8 +12,9 @@ import java.util.function.ToDoubleFunction;
  * @param plan the question
  * @param rounds so far
  * @param cars what they gave in the last
+ * @param sample how they are read for all
  */
-record Prefix(EveningPlan plan, List<EveningRound> rounds, List<CarRound> cars) {
+record Prefix(EveningPlan plan, List<EveningRound> rounds, List<CarRound> cars, Sample sample) {
   /** The better plan first: the later the first miss, the less missed, the fewer actions. */
   static final Comparator<Prefix> BETTER =
       Comparator.comparingInt((Prefix p) -> -p.firstMiss())
@@ -32,8 +33,8 @@ record Prefix(EveningPlan plan, List<EveningRound> rounds, List<CarRound> cars) 
   }
 
   /** Returns the evening up to the session's last pull. */
-  static Prefix first(EveningPlan plan, List<CarRound> cars) {
-    return new Prefix(plan, List.of(), cars)
+  static Prefix first(EveningPlan plan, List<CarRound> cars, Sample sample) {
+    return new Prefix(plan, List.of(), cars, sample)
         .with(Optional.empty(), 0, plan.battery().orElse(Double.POSITIVE_INFINITY), cars);
   }
 
@@ -81,10 +82,10 @@ record Prefix(EveningPlan plan, List<EveningRound> rounds, List<CarRound> cars) 
             left,
             battery,
             of(next, CarRound::iceStart, 0.5),
-            of(next, CarRound::charge, plan.question().confidence()),
+            of(next, CarRound::charge, sample.share()) + sample.above().get(rounds.size()),
             of(next, CarRound::charge, 0.5),
             (double) next.stream().filter(c -> c.charge() <= limit).count() / next.size()));
-    return new Prefix(plan, more, next);
+    return new Prefix(plan, more, next, sample);
   }
 
   private static double of(List<CarRound> cars, ToDoubleFunction<CarRound> of, double share) {
@@ -119,28 +120,9 @@ record Prefix(EveningPlan plan, List<EveningRound> rounds, List<CarRound> cars) 
     return rounds.stream().skip(1).mapToDouble(EveningRound::peak).max().orElse(0);
   }
 
-  /** Returns by how much its peaks are above another's, by round, K; 0 where either failed. */
-  double[] above(Prefix other) {
-    double[] above = new double[rounds.size()];
-    for (int i = 0; i < above.length; i++) {
-      double difference = rounds.get(i).peak() - other.rounds.get(i).peak();
-      above[i] = Double.isFinite(difference) ? difference : 0;
-    }
-    return above;
-  }
-
-  /** Returns the same with peaks moved, by round, K. */
-  Prefix shifted(double[] above) {
-    List<EveningRound> moved = new ArrayList<>();
-    for (int i = 0; i < rounds.size(); i++) {
-      moved.add(rounds.get(i).withPeak(rounds.get(i).peak() + above[i]));
-    }
-    return new Prefix(plan, moved, cars);
-  }
-
   /** Returns how warm the cars end: coolant that the asked share stays under, K. */
   double coolant() {
-    return of(cars, CarRound::coolant, plan.question().confidence());
+    return of(cars, CarRound::coolant, sample.share());
   }
 
   /** Returns whether another is no better in anything that counts later. */
@@ -156,7 +138,7 @@ record Prefix(EveningPlan plan, List<EveningRound> rounds, List<CarRound> cars) 
   }
 
   private double plenum() {
-    return of(cars, CarRound::plenum, plan.question().confidence());
+    return of(cars, CarRound::plenum, sample.share());
   }
 
   private double iceInTank() {

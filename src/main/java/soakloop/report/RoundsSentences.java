@@ -48,7 +48,7 @@ record RoundsSentences(EveningAnswer answer, WaitWords words) {
     miss.ifPresent(m -> sentences.add(missed(m)));
     sentences.add(plan());
     sentences.add(tightest());
-    double least = answer.rounds().stream().mapToDouble(this::margin).min().orElse(0);
+    double least = planned().stream().mapToDouble(this::margin).min().orElse(0);
     return new Answer(
         display().signed(least, Dimension.TEMPERATURE_DIFFERENCE, 0),
         display().symbol(Dimension.TEMPERATURE_DIFFERENCE) + " margin",
@@ -60,15 +60,28 @@ record RoundsSentences(EveningAnswer answer, WaitWords words) {
   }
 
   private String missed(EveningRound miss) {
-    return miss.number() == 1
-        ? "That is the session's own last pull, before any pit: the plan is for the rounds after it."
-        : "No plan found keeps it longer with the ice and battery there are; this one passes it"
-            + " latest, and by least.";
+    if (miss.number() > 1) {
+      return "No plan was found that keeps it longer with the ice and battery there are; of those"
+          + " that pass it there this one passes it by least.";
+    }
+    return "That is the session's own last pull, before any pit; of the rounds after it "
+        + answer
+            .firstPlannedMiss()
+            .map(
+                m ->
+                    "round "
+                        + m.number()
+                        + " is the first to pass it, and no plan was found that does better.")
+            .orElse("none passes it.");
+  }
+
+  private List<EveningRound> planned() {
+    return answer.rounds().subList(1, answer.rounds().size());
   }
 
   private String plan() {
     List<String> parts = new ArrayList<>();
-    List<EveningRound> further = answer.rounds().subList(1, answer.rounds().size());
+    List<EveningRound> further = planned();
     int from = 0;
     for (int i = 1; i <= further.size(); i++) {
       if (i == further.size() || !further.get(i).way().equals(further.get(from).way())) {
@@ -91,8 +104,8 @@ record RoundsSentences(EveningAnswer answer, WaitWords words) {
   }
 
   private String tightest() {
-    EveningRound tight = answer.rounds().get(0);
-    for (EveningRound round : answer.rounds()) {
+    EveningRound tight = planned().get(0);
+    for (EveningRound round : planned()) {
       tight = margin(round) < margin(tight) ? round : tight;
     }
     EveningRound last = answer.rounds().get(answer.rounds().size() - 1);
@@ -101,9 +114,9 @@ record RoundsSentences(EveningAnswer answer, WaitWords words) {
       left.add(display().show(last.iceLeft(), Dimension.MASS, 1) + " of ice");
     }
     if (answer.plan().battery().isPresent()) {
-      left.add(Math.round(Math.floor(last.batteryLeft() / 3600)) + " W h of the battery");
+      left.add(Math.round(Math.floor(last.batteryLeft() / 3600)) + " Wh of the battery");
     }
-    return "Least margin is in round "
+    return "The least margin of the planned rounds is in round "
         + tight.number()
         + ", "
         + display().show(margin(tight), Dimension.TEMPERATURE_DIFFERENCE, 1)
@@ -122,9 +135,9 @@ record RoundsSentences(EveningAnswer answer, WaitWords words) {
     notes.add(
         "Plans are put together round by round with "
             + answer.searched()
-            + " of the cars, of "
+            + " of the cars that decide whether the limit is kept, "
             + answer.looked()
-            + " rounds looked at; a few go on after each round, so a better plan may have been"
+            + " rounds looked at; a few plans go on after each round, so a better plan may have been"
             + " missed. The plan told was run with all "
             + answer.draws()
             + ". Of those that keep the limit it has the fewest actions: engine or pump, fans and ice"

@@ -26,12 +26,12 @@ record RoundsTables(EveningAnswer answer, WaitWords words) {
     boolean counts = answer.plan().battery().isPresent();
     List<String> head = new ArrayList<>(List.of("Round", "In the pit"));
     if (ices) {
-      head.addAll(List.of("Ice left" + mass, "In tank"));
+      head.addAll(List.of("Ice" + mass, "Tank"));
     }
     if (counts) {
-      head.add("W h left");
+      head.add("Wh");
     }
-    head.addAll(List.of("Peak" + degrees, "Margin", "Keep it"));
+    head.addAll(List.of("Peak" + degrees, "Margin", "Keep"));
     List<List<String>> rows = new ArrayList<>();
     for (EveningRound round : answer.rounds()) {
       List<String> row = new ArrayList<>();

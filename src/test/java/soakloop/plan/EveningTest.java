@@ -99,7 +99,7 @@ class EveningTest {
       EveningFleet fleet = EveningFleet.of(plan, 2);
       double pump = fleet.pumpPower();
       List<Prefix> every = new ArrayList<>();
-      Prefix start = Prefix.first(plan, fleet.first());
+      Prefix start = Prefix.first(plan, fleet.first(), fleet.sample(fleet.size()));
       for (Way one : plan.question().ways()) {
         if (start.allows(one, pump)) {
           Prefix first = start.then(one, pump, fleet.go(List.of(start.step(one))).get(0));
