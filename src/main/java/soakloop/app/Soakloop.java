@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
       RankCommand.class,
       FitCommand.class,
       VersusCommand.class,
-      WaitCommand.class
+      WaitCommand.class,
+      DynoDayCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

@@ -22,6 +22,7 @@ sealed interface Chart
         LastPullCourses,
         RankBars,
         WaitCurves,
+        SameStartCurves,
         FitOverTime,
         FitResiduals,
         FitIntervals,

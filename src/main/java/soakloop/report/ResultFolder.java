@@ -15,6 +15,7 @@ import soakloop.fit.BandedRun;
 import soakloop.fit.FitPlan;
 import soakloop.fit.FitResult;
 import soakloop.plan.EveningAnswer;
+import soakloop.plan.SameStartAnswer;
 import soakloop.plan.WaitAnswer;
 import soakloop.study.Outcome;
 import soakloop.study.Ranking;
@@ -226,6 +227,32 @@ public final class ResultFolder {
    */
   public List<Path> write(VersusResult result, String version) throws ResultException {
     return write(new VersusFiles(result, version));
+  }
+
+  /**
+   * Writes {@code dyno-day.html}, {@code dyno-day.json}, {@code dyno-day.csv} and the chart as PNG.
+   *
+   * @param answer what a plan of pulls that must start alike gave
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(SameStartAnswer answer, String version) throws ResultException {
+    return write(new SameStartFiles(answer, version));
+  }
+
+  /**
+   * Makes sure, before such a plan, that its results could be written; changes nothing.
+   *
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoomForDynoDay() throws ResultException {
+    telling(
+        () -> {
+          check(SameStartFiles.NAMES);
+          return List.of();
+        });
   }
 
   /**

@@ -154,7 +154,7 @@ record VersusSentences(VersusResult result, VersusWords words) {
     return parts.isEmpty()
         ? List.of()
         : List.of(
-            "In that pull it means "
+            "There that means "
                 + LogWords.listed(parts)
                 + " with "
                 + words.label(pairing.other())
@@ -316,7 +316,10 @@ record VersusSentences(VersusResult result, VersusWords words) {
             + " tyre pressure; the shop fan where it was, and marked on the floor.");
     VersusTables tables = new VersusTables(result, words);
     List<String> windows =
-        sheet.windows().stream().map(w -> w.kind().label() + " " + tables.window(w)).toList();
+        sheet.windows().stream()
+            .filter(VersusResult.Condition::matters)
+            .map(w -> w.kind().label() + " " + tables.window(w))
+            .toList();
     if (!windows.isEmpty()) {
       sentences.add(
           "Keep alike to within: "
@@ -331,7 +334,9 @@ record VersusSentences(VersusResult result, VersusWords words) {
         "A swap drains the loop: bleed it until the pump runs quiet and the return runs solid, then"
             + " idle with the pump on until the loop reads where the other core started."
             + " Pressure-test the swapped core before cranking.");
-    sentences.add("Wait with the engine idling and the pump on, each time alike.");
+    sentences.add(
+        "Wait with the engine idling and the pump on, each time alike, and long enough that every"
+            + " pull starts alike: `dyno-day` says how long.");
     return sentences;
   }
 

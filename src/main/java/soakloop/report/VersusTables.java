@@ -200,7 +200,7 @@ record VersusTables(VersusResult result, VersusWords words) {
               Display.sentenceStart(condition.kind().label()),
               value(condition.kind(), condition.one()),
               value(condition.kind(), condition.other()),
-              "\u00b1\u00a0" + window(condition),
+              condition.matters() ? "\u00b1\u00a0" + window(condition) : "any",
               words.degrees(condition.costs()),
               condition.isBroken() ? "no" : "yes"));
     }

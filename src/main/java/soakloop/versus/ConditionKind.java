@@ -65,6 +65,20 @@ public enum ConditionKind {
     return step;
   }
 
+  /** Furthest that two tests may be thought to be apart, K, and as a share. */
+  private static final double FURTHEST = 60;
+
+  private static final double FURTHEST_SHARE = 1;
+
+  /**
+   * Returns how far apart two tests may be thought to be at the most.
+   *
+   * @param value of the first, SI
+   */
+  double furthest(double value) {
+    return dimension == Dimension.FRACTION ? FURTHEST_SHARE * Math.abs(value) : FURTHEST;
+  }
+
   /** Returns the conditions with it moved. */
   abstract Setting moved(double by);
 }

@@ -194,6 +194,11 @@ public record VersusResult(
     /** What a condition may cost before it counts as broken, K (our own judgement). */
     public static final double TOLERATED = 0.5;
 
+    /** Returns whether it matters: no car is ever so far off that it would cost as much. */
+    public boolean matters() {
+      return window < kind.furthest(one);
+    }
+
     /** Returns whether they are further apart than they may be. */
     public boolean isBroken() {
       return Math.abs(other - one) > window;

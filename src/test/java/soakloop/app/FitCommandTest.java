@@ -13,8 +13,6 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,7 +27,6 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import picocli.CommandLine;
 
 /** {@code fit} as a person meets it: two pulls of the shipped log, a few keys. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -51,25 +48,13 @@ class FitCommandTest {
   private Path one = Path.of("");
   private Result first = new Result(-1, "", "");
 
-  private record Result(int code, String out, String err) {}
-
-  private static Result call(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out, true));
-    line.setErr(new PrintWriter(err, true));
-    int code = line.execute(args);
-    return new Result(code, out.toString(), err.toString());
-  }
-
   private static Result fit(Path target, List<String> files, String... more) {
     List<String> args = new ArrayList<>(List.of("fit"));
     args.addAll(files);
     args.addAll(List.of("-o", target.toString(), "--draws", "200"));
     args.addAll(List.of("--key", "core.conductance.value", "--key", "plumbing"));
     args.addAll(List.of(more));
-    return call(args.toArray(String[]::new));
+    return Result.call(args.toArray(String[]::new));
   }
 
   @BeforeAll
@@ -259,7 +244,7 @@ class FitCommandTest {
   })
   void questionsThatCannotBeAskedEndWithCodeTwo(String option, String value, String message) {
     Path target = folder.resolve("out");
-    Result result = call("fit", scenario.toString(), "-o", target.toString(), option, value);
+    Result result = Result.call("fit", scenario.toString(), "-o", target.toString(), option, value);
     assertEquals(2, result.code(), result.err());
     assertTrue(result.err().contains(message), result.err());
     assertFalse(Files.exists(target));

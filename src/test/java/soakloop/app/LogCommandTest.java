@@ -35,18 +35,10 @@ class LogCommandTest {
   private Path logs = Path.of("");
   private Path results = Path.of("");
 
-  private record Result(int code, String out, String err) {}
-
   private Result log(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out, true));
-    line.setErr(new PrintWriter(err, true));
     List<String> all = new ArrayList<>(List.of("log", "-o", results.toString()));
     all.addAll(List.of(args));
-    int code = line.execute(all.toArray(String[]::new));
-    return new Result(code, out.toString(), err.toString());
+    return Result.call(all.toArray(String[]::new));
   }
 
   @BeforeEach

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import picocli.CommandLine;
 
 /** {@code rank} as a person meets it. */
 class RankCommandTest {
@@ -41,24 +38,12 @@ class RankCommandTest {
   @TempDir private Path folder;
   private Path scenario = Path.of("");
 
-  private record Result(int code, String out, String err) {}
-
-  private static Result call(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out, true));
-    line.setErr(new PrintWriter(err, true));
-    int code = line.execute(args);
-    return new Result(code, out.toString(), err.toString());
-  }
-
   private Result rank(Path target, String... more) {
     List<String> args =
         new java.util.ArrayList<>(
             List.of("rank", scenario.toString(), "-o", target.toString(), "--top", "1"));
     args.addAll(List.of(more));
-    return call(args.toArray(String[]::new));
+    return Result.call(args.toArray(String[]::new));
   }
 
   @BeforeEach
@@ -118,7 +103,8 @@ class RankCommandTest {
   })
   void questionsThatCannotBeAskedEndWithCodeTwo(String option, String value, String message) {
     Path target = folder.resolve("out");
-    Result result = call("rank", scenario.toString(), "-o", target.toString(), option, value);
+    Result result =
+        Result.call("rank", scenario.toString(), "-o", target.toString(), option, value);
     assertEquals(2, result.code(), result.err());
     assertTrue(result.err().contains(message), result.err());
     assertFalse(Files.exists(target));

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,23 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import picocli.CommandLine;
 
 /** {@code versus} as a person meets it: two descriptions without logs, and wrong questions. */
 class VersusCommandTest {
   @TempDir private Path folder;
-
-  private record Result(int code, String out, String err) {}
-
-  private static Result call(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out, true));
-    line.setErr(new PrintWriter(err, true));
-    int code = line.execute(args);
-    return new Result(code, out.toString(), err.toString());
-  }
 
   /** Writes a shipped scenario with one pull, without its log. */
   private String unlogged(String name) throws IOException {
@@ -48,7 +33,7 @@ class VersusCommandTest {
   void comparesDescriptionsAndPlansATest() throws IOException {
     Path out = folder.resolve("out");
     Result result =
-        call(
+        Result.call(
             "versus",
             unlogged("cool-morning"),
             unlogged("denser-core"),
@@ -115,7 +100,7 @@ class VersusCommandTest {
     String b = unlogged("denser-core");
     String[] all =
         Stream.concat(Stream.of("versus", a, b), Stream.of(given)).toArray(String[]::new);
-    Result result = call(all);
+    Result result = Result.call(all);
     assertEquals(2, result.code(), result.out() + result.err());
     assertTrue(result.err().contains(said), result.err());
   }
@@ -124,7 +109,8 @@ class VersusCommandTest {
   @Test
   void variantsAreComparedToo() throws IOException {
     String two =
-        call("versus", unlogged("cool-morning"), unlogged("denser-core"), "-o", folder + "/two")
+        Result.call(
+                "versus", unlogged("cool-morning"), unlogged("denser-core"), "-o", folder + "/two")
             .out();
     Path file = folder.resolve("both.yaml");
     String text = Files.readString(folder.resolve("cool-morning.yaml"));
@@ -141,7 +127,7 @@ class VersusCommandTest {
             start: {charge: 33 degC, loop-coolant: 27 degC, engine-coolant: 88 degC}
         """;
     Files.writeString(file, text + variant);
-    Result one = call("versus", file.toString(), "-o", folder + "/one");
+    Result one = Result.call("versus", file.toString(), "-o", folder + "/one");
     assertEquals(0, one.code(), one.err());
     assertEquals(pullLine(two), pullLine(one.out()));
   }
@@ -164,14 +150,14 @@ class VersusCommandTest {
     Path file = folder.resolve("broken.yaml");
     String text = Files.readString(Path.of(unlogged("cool-morning")));
     Files.writeString(file, text + "variants: " + variants + "\n");
-    Result result = call("check", file.toString());
+    Result result = Result.call("check", file.toString());
     assertEquals(2, result.code(), result.out());
     assertTrue(result.err().contains(said), result.err());
   }
 
   @Test
   void oneScenarioIsNotEnough() throws IOException {
-    Result result = call("versus", unlogged("cool-morning"));
+    Result result = Result.call("versus", unlogged("cool-morning"));
     assertEquals(2, result.code());
     assertTrue(result.err().contains("takes two scenarios or more"), result.err());
   }

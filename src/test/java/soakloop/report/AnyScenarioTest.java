@@ -22,7 +22,6 @@ import soakloop.rig.Reservoir;
 import soakloop.scenario.KeysSeen;
 import soakloop.scenario.RandomScenario;
 import soakloop.scenario.Scenario;
-import soakloop.scenario.ScenarioException;
 import soakloop.scenario.ScenarioReader;
 import soakloop.simulate.Channel;
 import soakloop.simulate.Options;
@@ -101,7 +100,6 @@ class AnyScenarioTest {
   private final KeysSeen seen = new KeysSeen();
   private final Map<String, Integer> reasons = new TreeMap<>();
   private int ran;
-  private int airless;
 
   @BeforeEach
   void logs() throws Exception {
@@ -137,22 +135,9 @@ class AnyScenarioTest {
         ScenarioReader.parse("random", text, folder);
         seen.add(text);
       } catch (Exception e) {
-        if (!isAirless(e)) {
-          throw new AssertionError(e + "\nseed " + seed + ":\n" + text, e);
-        }
+        throw new AssertionError(e + "\nseed " + seed + ":\n" + text, e);
       }
     }
-    assertTrue(airless <= (last - first) / 100, airless + " without air");
-  }
-
-  /** Day and boost are drawn each for itself: now and then they leave no air in the manifold. */
-  private boolean isAirless(Exception e) {
-    boolean is =
-        e instanceof ScenarioException s
-            && s.problems().size() == 1
-            && s.problems().get(0).toString().contains("10 kPa of air in the manifold");
-    airless += is ? 1 : 0;
-    return is;
   }
 
   private void check(long first, long last, double seconds, double work) throws Exception {
@@ -177,8 +162,6 @@ class AnyScenarioTest {
         }
         assertTrue(reason < REASONS.size(), said + "\nseed " + seed + ":\n" + text);
         reasons.merge(REASONS.get(reason).pattern(), 1, Integer::sum);
-      } catch (ScenarioException e) {
-        assertTrue(isAirless(e), e + "\nseed " + seed + ":\n" + text);
       } catch (Exception | AssertionError e) {
         throw new AssertionError(e + "\nseed " + seed + ":\n" + text, e);
       }

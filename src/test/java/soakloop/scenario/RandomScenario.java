@@ -6,7 +6,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import soakloop.fluid.Glycol;
+import soakloop.quantity.Dimension;
+import soakloop.quantity.QuantityException;
+import soakloop.quantity.QuantityParser;
 
 /**
  * Random scenario texts, each from a seed of its own, over every key of the table and its whole
@@ -44,7 +49,33 @@ public final class RandomScenario {
    * @param seconds how long its session may be; waits of hours come now and then all the same
    */
   public static String text(long seed, double seconds) {
-    return new RandomScenario(seed).write(seconds);
+    return withAir(new RandomScenario(seed).write(seconds));
+  }
+
+  /** Day and boost are drawn each for itself; a boost that leaves the engine no air is raised. */
+  private static String withAir(String text) {
+    Matcher day = Pattern.compile("(?m)^day: .*?\\bpressure: ([0-9.]+ \\w+)").matcher(text);
+    Matcher boost = Pattern.compile("(?m)^boost: (.*)$").matcher(text);
+    if (!day.find() || !boost.find()) {
+      return text;
+    }
+    double least =
+        Pattern.compile("-?[0-9.]+ (?:k?Pa|bar|psig?|inHg)\\b")
+            .matcher(boost.group(1))
+            .results()
+            .mapToDouble(m -> si(m.group(), Dimension.GAUGE_PRESSURE))
+            .min()
+            .orElse(0);
+    boolean airless = si(day.group(1), Dimension.ABSOLUTE_PRESSURE) + least < 10e3;
+    return airless ? text.replaceFirst("(?m)^boost: .*$", "boost: 20 kPa") : text;
+  }
+
+  private static double si(String text, Dimension dimension) {
+    try {
+      return QuantityParser.parse(text, dimension).value();
+    } catch (QuantityException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   /**
@@ -60,9 +91,6 @@ public final class RandomScenario {
 
   private String write(double seconds) {
     root.perhaps("title").perhaps("about").perhaps("units");
-    if (draw.chance(0.1)) {
-      root.put("variants", "[{name: other limit, limits: {charge-temperature: 50 degC}}]");
-    }
     for (String plain : List.of("day", "engine", "plenum", "sensor", "underhood", "limits")) {
       if (!root.spec(plain).optional() || root.wanted()) {
         root.put(plain, plain.equals("engine") ? engine() : root.below(plain).others());
@@ -85,6 +113,9 @@ public final class RandomScenario {
     new RandomSession(draw, values, root, loop.iced()).write(seconds);
     if (draw.chance(0.3)) {
       root.put("fitted", fitted());
+    }
+    if (draw.chance(0.1)) {
+      root.put("variants", "[{name: other limit, limits: {charge-temperature: 50 degC}}]");
     }
     return root.lines();
   }
