@@ -12,6 +12,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import soakloop.plan.EveningAnswer;
+import soakloop.plan.EveningPlan;
+import soakloop.plan.EveningRunner;
 import soakloop.plan.IceRoom;
 import soakloop.plan.WaitAnswer;
 import soakloop.plan.WaitPlan;
@@ -22,6 +25,7 @@ import soakloop.quantity.Dimension;
 import soakloop.quantity.QuantityException;
 import soakloop.quantity.QuantityParser;
 import soakloop.report.ResultFolder;
+import soakloop.report.RoundsText;
 import soakloop.report.WaitText;
 import soakloop.scenario.Scenario;
 import soakloop.scenario.ScenarioException;
@@ -34,6 +38,7 @@ import soakloop.study.StudyException;
       "Runs the session up to the end of its last pull, lets equally likely cars wait in several"
           + " ways and do that pull again, and finds all waits from which its charge stays under"
           + " the limit; by the clock and by the coolant gauge.",
+      "With --rounds it plans an evening of them.",
       ""
     },
     mixinStandardHelpOptions = true,
@@ -43,6 +48,7 @@ final class WaitCommand implements Callable<Integer> {
   @Mixin private ScenarioArguments arguments = new ScenarioArguments();
   @Mixin private ResultsTarget target = new ResultsTarget();
   @Mixin private Threads threads = new Threads();
+  @Mixin private EveningOptions evening = new EveningOptions();
 
   @Option(
       names = "--limit",
@@ -99,6 +105,10 @@ final class WaitCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     threads.check();
     Scenario scenario = arguments.read();
+    evening.check();
+    if (evening.isAsked()) {
+      return rounds(scenario);
+    }
     WaitPlan plan = plan(scenario);
     ResultFolder folder = target.of(scenario, "-wait");
     folder.requireRoomForWait();
@@ -106,6 +116,30 @@ final class WaitCommand implements Callable<Integer> {
     List<Path> written = folder.write(answer, Version.number());
     PrintWriter out = spec.commandLine().getOut();
     out.println(WaitText.of(answer) + "\nReport: " + written.get(0));
+    out.flush();
+    return ExitCode.DONE.code();
+  }
+
+  private Integer rounds(Scenario read) throws Exception {
+    if (ice.isPresent()) {
+      throw new StudyException("--ice is for one wait; with --rounds write --ice-left");
+    }
+    double left = evening.ice();
+    Scenario scenario = left > 0 ? IceRoom.made(read, left) : read;
+    List<Way> asked = new ArrayList<>();
+    for (String way : ways) {
+      asked.add(WayReader.read(way));
+    }
+    if (asked.isEmpty()) {
+      asked.addAll(EveningPlan.ways(scenario.setup().rig(), left));
+    }
+    EveningPlan plan = evening.plan(question(scenario, asked));
+    ResultFolder folder = target.of(scenario, "-rounds");
+    folder.requireRoomForRounds();
+    EveningAnswer answer = new EveningRunner(plan, threads.count()).answer();
+    List<Path> written = folder.write(answer, Version.number());
+    PrintWriter out = spec.commandLine().getOut();
+    out.println(RoundsText.of(answer) + "\nReport: " + written.get(0));
     out.flush();
     return ExitCode.DONE.code();
   }
@@ -118,28 +152,30 @@ final class WaitCommand implements Callable<Integer> {
     }
     double most = Math.max(mass, asked.stream().mapToDouble(Way::ice).max().orElse(0));
     Scenario scenario = most > 0 ? IceRoom.made(read, most) : read;
-    OptionalDouble own =
-        limit.isEmpty()
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(value("--limit", limit.get(), Dimension.TEMPERATURE));
     if (asked.isEmpty()) {
       asked.addAll(Way.usual(scenario.setup().rig(), mass > 0 ? mass : Way.usualIce(scenario)));
     } else if (mass > 0) {
       asked.add(new Way(false, true, false, mass));
     }
-    return new WaitPlan(
-            scenario,
-            asked,
-            WaitPlan.limit(scenario, own),
-            value("--confidence", confidence, Dimension.FRACTION),
-            value("--horizon", horizon, Dimension.TIME),
-            draws,
-            value("--ice-below", iceBelow, Dimension.TEMPERATURE))
-        .checked();
+    return question(scenario, asked).checked();
   }
 
-  private static double value(String option, String text, Dimension dimension)
-      throws StudyException {
+  private WaitPlan question(Scenario scenario, List<Way> asked) throws StudyException {
+    OptionalDouble own =
+        limit.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(value("--limit", limit.get(), Dimension.TEMPERATURE));
+    return new WaitPlan(
+        scenario,
+        asked,
+        WaitPlan.limit(scenario, own),
+        value("--confidence", confidence, Dimension.FRACTION),
+        value("--horizon", horizon, Dimension.TIME),
+        draws,
+        value("--ice-below", iceBelow, Dimension.TEMPERATURE));
+  }
+
+  static double value(String option, String text, Dimension dimension) throws StudyException {
     try {
       return QuantityParser.parse(text, dimension).value();
     } catch (QuantityException e) {

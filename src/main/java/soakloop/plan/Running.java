@@ -16,6 +16,9 @@ final class Running {
   /** A pull and the seconds after it; its few seconds leave no time for errors to grow. */
   static final Options PULL = of(0.1, 0.25, 1);
 
+  /** A pull with the minutes before and after it, of which only the pull is looked at. */
+  static final Options ROUND = of(0.1, 0.25, 60);
+
   private Running() {}
 
   private static Options of(double tolerance, double pullSampling, double waitSampling) {

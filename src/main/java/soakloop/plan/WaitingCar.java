@@ -1,6 +1,5 @@
 package soakloop.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -8,8 +7,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import soakloop.rig.Rig;
 import soakloop.session.Cooling;
-import soakloop.session.Drive;
-import soakloop.session.IceAdded;
 import soakloop.session.Phase;
 import soakloop.simulate.CarState;
 import soakloop.simulate.Channel;
@@ -26,13 +23,10 @@ final class WaitingCar {
   private final Rig rig;
   private final Simulation car;
   private final CarState after;
-  private final Phase pull;
-  private final Phase startUp;
+  private final PullAgain pull;
   private final List<Phase> again;
-  private final int lead;
   private final Errors errors;
   private final double iceBelow;
-  private final boolean drains;
   private final Map<Way, KeptWait> waits = new HashMap<>();
 
   /**
@@ -55,33 +49,14 @@ final class WaitingCar {
    * @throws SimulationException if it cannot
    */
   WaitingCar(Setup setup, Errors errors, double iceBelow) throws SimulationException {
-    List<Phase> phases = setup.session().phases();
-    int last = WaitPlan.lastPull(phases);
     this.rig = setup.rig();
-    this.pull = phases.get(last);
-    this.startUp = idle("start-up", WaitPlan.START_UP);
-    Around around = Around.of(phases, last);
-    this.lead = around.lead().size();
-    this.again = new ArrayList<>(around.lead());
-    again.add(pull);
-    again.add(idle("after the pull", WaitPlan.AFTER));
+    this.pull = new PullAgain(rig, setup.session().phases());
+    this.again = pull.again();
+    again.add(pull.idle("after the pull", WaitPlan.AFTER, Cooling.ALL));
     this.errors = errors;
     this.iceBelow = iceBelow;
-    this.drains = phases.stream().anyMatch(p -> p.ice().filter(IceAdded::drains).isPresent());
     this.car = Simulation.of(setup);
-    List<Phase> before = new ArrayList<>(phases.subList(0, last + 1));
-    before.addAll(around.back());
-    this.after = car.runOn(car.start(), before, Running.SESSION).end();
-  }
-
-  private Phase idle(String name, double seconds) {
-    return new Phase(
-        name,
-        Phase.Kind.IDLE,
-        seconds,
-        new Drive.Idle(rig.engine().idleSpeed()),
-        Cooling.ALL,
-        OptionalDouble.empty());
+    this.after = car.runOn(car.start(), pull.before(), Running.SESSION).end();
   }
 
   /**
@@ -92,7 +67,7 @@ final class WaitingCar {
    */
   void waitIn(Way way, double[] times) throws SimulationException {
     double[] at = Arrays.stream(times).map(t -> t - way.startUp()).toArray();
-    waits.put(way, new KeptWait(car, rig, way, drains, after, at, iceBelow));
+    waits.put(way, new KeptWait(car, rig, way, pull.drains(), after, at, iceBelow));
   }
 
   /** Returns when ice went in during a wait, s from the pull's end; empty if none did. */
@@ -115,13 +90,14 @@ final class WaitingCar {
     try {
       CarState ready = waited.at(wait - way.startUp());
       if (way.startUp() > 0) {
+        Phase startUp = pull.idle("start-up", way.startUp(), Cooling.ALL);
         ready = car.runOn(ready, List.of(startUp), Running.WAIT).end();
       }
       Trace trace = car.runOn(ready, again, Running.PULL).trace();
-      Trace.Span span = trace.spans().get(lead);
+      Trace.Span span = pull.span(trace);
       return new Go(
-          highest(trace, Channel.CHARGE, span.start(), span.end()) + errors.charge(),
-          highest(
+          PullAgain.highest(trace, Channel.CHARGE, span.start(), span.end()) + errors.charge(),
+          PullAgain.highest(
                   trace,
                   Channel.SENSOR,
                   0.5 * (span.start() + span.end()),
@@ -132,19 +108,5 @@ final class WaitingCar {
     } catch (SimulationException e) {
       return Go.FAILED;
     }
-  }
-
-  /** Returns the highest value of a pull: where phases meet, the sample that is the pull's. */
-  private static double highest(Trace trace, Channel channel, double from, double to) {
-    double highest = Double.NEGATIVE_INFINITY;
-    int end = to > trace.time(trace.size() - 1) ? trace.size() : trace.firstFrom(to) + 1;
-    int start = trace.firstFrom(from);
-    if (start + 1 < end && trace.time(start + 1) == trace.time(start)) {
-      start++;
-    }
-    for (int i = start; i < end; i++) {
-      highest = Math.max(highest, trace.value(channel, i));
-    }
-    return highest;
   }
 }

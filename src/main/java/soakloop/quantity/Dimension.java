@@ -154,7 +154,13 @@ public enum Dimension {
   VOLTAGE("voltage", Unit.of("V", 1)),
   /** Energy; J. */
   ENERGY(
-      "energy", Unit.of("J", 1), Unit.of("kJ", 1e3), Unit.of("MJ", 1e6), Unit.of("Btu", Unit.BTU)),
+      "energy",
+      Unit.of("J", 1),
+      Unit.of("kJ", 1e3),
+      Unit.of("MJ", 1e6),
+      Unit.of("Wh", 3600),
+      Unit.of("kWh", 3.6e6),
+      Unit.of("Btu", Unit.BTU)),
   /** Fuel for the energy that it makes; kg/J. */
   FUEL_PER_ENERGY(
       "fuel per energy",

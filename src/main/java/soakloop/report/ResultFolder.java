@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import soakloop.fit.BandedRun;
 import soakloop.fit.FitPlan;
 import soakloop.fit.FitResult;
+import soakloop.plan.EveningAnswer;
 import soakloop.plan.SameStartAnswer;
 import soakloop.plan.WaitAnswer;
 import soakloop.study.Outcome;
@@ -170,6 +171,19 @@ public final class ResultFolder {
   }
 
   /**
+   * Writes {@code rounds.html}, {@code rounds.json} and {@code rounds.csv}.
+   *
+   * @param answer what a plan gave
+   * @param version of the program
+   * @return the files written, the page first
+   * @throws ResultException if they cannot be written or a strange file is in the way; whatever was
+   *     there before is then as it was
+   */
+  public List<Path> write(EveningAnswer answer, String version) throws ResultException {
+    return write(new RoundsFiles(answer, version));
+  }
+
+  /**
    * Writes {@code log.html}, {@code log.json}, a clean CSV of each log and the charts as PNG.
    *
    * @param set the logs
@@ -299,6 +313,19 @@ public final class ResultFolder {
     telling(
         () -> {
           check(WaitFiles.NAMES);
+          return List.of();
+        });
+  }
+
+  /**
+   * Makes sure, before an evening is planned, that its results could be written; changes nothing.
+   *
+   * @throws ResultException if a strange file is in the way or the folder cannot be used
+   */
+  public void requireRoomForRounds() throws ResultException {
+    telling(
+        () -> {
+          check(RoundsFiles.NAMES);
           return List.of();
         });
   }

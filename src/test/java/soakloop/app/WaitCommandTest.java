@@ -89,6 +89,57 @@ class WaitCommandTest {
   }
 
   @Test
+  void anEveningIsPlannedAndWrittenEverywhere() throws Exception {
+    Result result =
+        call(
+            "--limit",
+            "100 degC",
+            "--rounds",
+            "15 min, 12 min",
+            "--lanes",
+            "3 min",
+            "--ice-left",
+            "2 kg",
+            "--battery",
+            "20 W h",
+            "--way",
+            "off, pump");
+    assertEquals(0, result.code(), result.err());
+    for (String file : List.of("rounds.html", "rounds.json", "rounds.csv")) {
+      assertTrue(Files.size(folder.resolve("out").resolve(file)) > 100, file);
+    }
+    assertTrue(result.out().contains("is never passed"), result.out());
+    assertTrue(result.out().contains("0 actions"), result.out());
+    assertTrue(result.out().contains("Event rules first"), result.out());
+    result.out().lines().forEach(l -> assertTrue(l.length() <= 80 || l.contains("/"), l));
+    JsonObject json =
+        JsonParser.parseString(Files.readString(folder.resolve("out/rounds.json")))
+            .getAsJsonObject();
+    assertEquals(72_000, json.getAsJsonObject("asked").get("battery").getAsDouble(), 1e-9);
+    assertEquals(3, json.getAsJsonArray("rounds").size());
+    assertEquals(4, Files.readString(folder.resolve("out/rounds.csv")).lines().count());
+    String page = Files.readString(folder.resolve("out/rounds.html"));
+    assertTrue(page.contains("An invented rig &lt;with marks&gt;"));
+    assertTrue(page.indexOf("Event rules come first") < page.indexOf("Never open a hot loop"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "--rounds;2 min, 20 s;interval 2 of 0.3 min leaves 0.3 min in the pit",
+        "--rounds;twenty;--rounds",
+        "--lanes;3 min;go with --rounds",
+        "--battery;40 Wh;go with --rounds"
+      })
+  void badEveningsAreRefused(String option, String value, String says) {
+    Result result = call("--limit", "90 degC", option, value);
+    assertEquals(2, result.code(), result.out());
+    assertTrue(result.err().replaceAll("\\s+", " ").contains(says), result.err());
+    assertFalse(Files.exists(folder.resolve("out")));
+  }
+
+  @Test
   void neverSaysWhyAndWhatWouldDo() {
     Result result = call("--limit", "25 degC", "--way", "idle, pump", "--horizon", "20 min");
     assertEquals(0, result.code(), result.err());

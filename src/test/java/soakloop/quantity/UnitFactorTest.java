@@ -128,6 +128,8 @@ class UnitFactorTest {
         "ENERGY | J | 1",
         "ENERGY | kJ | 1.0E+03",
         "ENERGY | MJ | 1.0E+06",
+        "ENERGY | Wh | 3.6E+03",
+        "ENERGY | kWh | 3.6E+06",
         "ENERGY | Btu | 1.055056E+03",
         "TORQUE | N m | 1",
         "TORQUE | lb-ft | 1.355818",
