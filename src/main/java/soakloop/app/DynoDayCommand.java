@@ -16,8 +16,6 @@ import soakloop.plan.SameStartRunner;
 import soakloop.plan.Way;
 import soakloop.plan.WayReader;
 import soakloop.quantity.Dimension;
-import soakloop.quantity.QuantityException;
-import soakloop.quantity.QuantityParser;
 import soakloop.report.ResultFolder;
 import soakloop.report.SameStartText;
 import soakloop.scenario.Scenario;
@@ -112,18 +110,10 @@ final class DynoDayCommand implements Callable<Integer> {
             asked,
             pulls,
             warmUps,
-            value("--within", within, Dimension.TEMPERATURE_DIFFERENCE),
-            value("--confidence", confidence, Dimension.FRACTION),
-            value("--horizon", horizon, Dimension.TIME),
+            WaitCommand.value("--within", within, Dimension.TEMPERATURE_DIFFERENCE),
+            WaitCommand.value("--confidence", confidence, Dimension.FRACTION),
+            WaitCommand.value("--horizon", horizon, Dimension.TIME),
             draws)
         .checked();
-  }
-
-  static double value(String option, String text, Dimension dimension) throws StudyException {
-    try {
-      return QuantityParser.parse(text, dimension).value();
-    } catch (QuantityException e) {
-      throw new StudyException(option + ": `" + text + "` " + e.getMessage());
-    }
   }
 }

@@ -149,11 +149,11 @@ record RoundsSentences(EveningAnswer answer, WaitWords words) {
             + " before those, nothing runs until the engine is started 20 s before their end.");
     notes.add(
         "While the engine is off the pump draws "
-            + display().show(answer.pumpPower(), Dimension.POWER, 0)
+            + watts(answer.pumpPower())
             + " (as much as that of "
             + words.percent(question().confidence())
             + " of the cars at the most) and fans draw "
-            + display().show(answer.plan().fanPower(), Dimension.POWER, 0)
+            + watts(answer.plan().fanPower())
             + " (150 W if nothing is said, our own guess). The engine is not taken to charge the"
             + " battery.");
     if (answer.plan().ice() > 0) {
@@ -168,5 +168,10 @@ record RoundsSentences(EveningAnswer answer, WaitWords words) {
       notes.add(answer.lost() + " more cars could not do the session and say nothing.");
     }
     return notes;
+  }
+
+  /** Returns what a pump or a fan draws: nobody counts that in horsepower. */
+  private String watts(double power) {
+    return Dimension.POWER.si().format(power, 0) + (display().plain() ? " W" : "\u00a0W");
   }
 }

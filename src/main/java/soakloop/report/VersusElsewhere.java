@@ -56,7 +56,7 @@ record VersusElsewhere(VersusResult result, int pairing, Display display) implem
       double better = all.get(i).difference().better();
       plot.words(
           i,
-          Display.sentenceStart(all.get(i).name()),
+          words.conditions(all.get(i)),
           words.difference(all.get(i).difference(), result.plan().by()));
       boolean open = Math.max(better, 1 - better) < confidence;
       Color color = open ? Palette.STONE : by.middle() < 0 ? Palette.BLUE : Palette.HOT;

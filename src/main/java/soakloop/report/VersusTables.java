@@ -240,7 +240,7 @@ record VersusTables(VersusResult result, VersusWords words) {
     for (VersusResult.Elsewhere there : pairing.elsewhere()) {
       rows.add(
           List.of(
-              Display.sentenceStart(there.name()),
+              words.conditions(there),
               words.difference(there.difference(), result.plan().by()),
               VersusWords.sure(there.difference().better())));
     }

@@ -86,6 +86,12 @@ record VersusWords(VersusResult result, Display display) {
     return display.fineSize(NINETY * deviation);
   }
 
+  /** Returns the name of other conditions as a sentence begins. */
+  String conditions(VersusResult.Elsewhere there) {
+    String name = display.plain() ? there.name() : there.name().replace("degF", "\u00b0F");
+    return Display.sentenceStart(name);
+  }
+
   /** Returns what decides, such as "charge at the counted end of pull 5". */
   String deciding() {
     PullFigure by = result.plan().by();

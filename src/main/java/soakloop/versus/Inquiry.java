@@ -133,12 +133,12 @@ final class Inquiry {
     List<Setting> settings =
         List.of(
             Setting.same(),
-            Setting.warmer("a day 15 K hotter, the loop starting hotter with it", 15),
-            Setting.warmer("a day 15 K colder, the loop starting colder with it", -15),
+            Setting.warmer("a day 15 K (27 degF) hotter, the loop too", 15),
+            Setting.warmer("a day 15 K (27 degF) colder, the loop too", -15),
             Setting.boost("20 % more boost", 1.2),
-            Setting.road("on the road, 100 mph through every pull", 44.704),
+            Setting.road("on the road, 100 mph (161 km/h)", 44.704),
             Setting.waits("waits half as long", 0.5),
-            Setting.warmerStart("a loop iced down by 20 K before the first pull", -20));
+            Setting.warmerStart("a loop iced down by 20 K (36 degF)", -20));
     List<Place> places = known.draws(draws, mixes.size());
     List<VersusResult.Elsewhere> all = new ArrayList<>();
     for (Setting setting : settings) {

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import picocli.CommandLine;
 
 /** {@code wait} as a person meets it. */
 class WaitCommandTest {
@@ -42,20 +39,12 @@ class WaitCommandTest {
   @TempDir private Path folder;
   private Path scenario = Path.of("");
 
-  private record Result(int code, String out, String err) {}
-
   private Result call(String... more) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out, true));
-    line.setErr(new PrintWriter(err, true));
     List<String> args =
         new ArrayList<>(
             List.of("wait", scenario.toString(), "-o", folder + "/out", "--draws", "32"));
     args.addAll(List.of(more));
-    int code = line.execute(args.toArray(String[]::new));
-    return new Result(code, out.toString(), err.toString());
+    return Result.call(args.toArray(String[]::new));
   }
 
   @BeforeEach
